@@ -1,0 +1,1 @@
+export type { BloomState, ScorePart } from './score.ts';

@@ -1,0 +1,1 @@
+export type { CrownFigures, PavementFigures, Ranged } from './figures.ts';

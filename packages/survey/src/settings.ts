@@ -1,0 +1,107 @@
+/**
+ * Every parameter of the model, by the name that project.json uses. Defaults that are assumptions are marked (A); a run
+ * prints the ones it used. Lengths in metres, shares 0–1.
+ */
+import type { Cause, FootTraffic, PavementKind } from './records.ts';
+
+export interface Settings {
+  /** (A) Rings beyond the drip line, outwards: each reaches to `to_m` and takes `share` of the crown's dose. */
+  readonly drift_rings: readonly { readonly to_m: number; readonly share: number }[];
+  /** (A) Displacement of the whole fallout by a prevailing wind: bearing it blows towards, and distance. */
+  readonly wind: { readonly towards_deg: number; readonly distance_m: number };
+  /** (A) How far a straight edge may lie from the true arc. */
+  readonly chord_tolerance_m: number;
+  /** (A) k, when no calibration is stored. */
+  readonly dose_coefficient: number;
+  /** True only when `dose_coefficient` was fitted to quadrats. */
+  readonly calibrated: boolean;
+  /** (A) w, by cause. `none` and `unknown` never stain. */
+  readonly cause_factor: Readonly<Record<Cause, number>>;
+  /** (A) What severity is taken from: the browned share, the defoliated share, or the greater of both. */
+  readonly severity_from: 'browned' | 'defoliated' | 'greater';
+  /** (A) Width of a pavement line that states none, by kind. */
+  readonly default_width_m: Readonly<Record<PavementKind, number>>;
+  /** (A) Side of the square cells used when there are neither blocks nor streets. */
+  readonly block_cell_m: number;
+  /** Faces of the street network smaller than this are not blocks (A). */
+  readonly block_min_m2: number;
+  /** The day figures are reckoned for, ISO; null = the latest date in the data. */
+  readonly as_of: string | null;
+  /** (A) A bloom observation older than this many days says nothing about today. */
+  readonly bloom_stale_days: number;
+  readonly priority: PrioritySettings;
+}
+
+export const CRITERIA = [
+  'stained',
+  'foot_traffic',
+  'complaints',
+  'worst_severity',
+  'sensitive_sites',
+  'bloom_window',
+] as const;
+export type Criterion = (typeof CRITERIA)[number];
+
+/** Value 0 at or below `none`, 1 at or beyond `full`, linear between. */
+export interface ReferenceLevels {
+  readonly none: number;
+  readonly full: number;
+}
+
+export interface PrioritySettings {
+  /** (A) Relative; divided by their sum. */
+  readonly weights: Readonly<Record<Criterion, number>>;
+  /** (A) In the criterion's own unit: m² (visible), share, open complaints (age-weighted), %, sites, state value. */
+  readonly levels: Readonly<Record<Criterion, ReferenceLevels>>;
+  /** (A) How much a stained square metre of each kind is noticed. */
+  readonly visibility: Readonly<Record<PavementKind, number>>;
+  /** (A) Value of each foot-traffic class, 0–1. */
+  readonly foot_traffic_value: Readonly<Record<FootTraffic, number>>;
+  /** (A) An open complaint counts 1 when new and halves with each such span. */
+  readonly complaint_half_life_days: number;
+  /** (A) Sites within this distance of the block's stained pavement count. */
+  readonly site_distance_m: number;
+  /** (A) Number of blocks that `top_share` speaks of. */
+  readonly top_n: number;
+}
+
+export const DEFAULT_SETTINGS: Settings = {
+  drift_rings: [
+    { to_m: 0.5, share: 0.5 },
+    { to_m: 1.0, share: 0.25 },
+  ],
+  wind: { towards_deg: 0, distance_m: 0 },
+  chord_tolerance_m: 0.01,
+  dose_coefficient: 1,
+  calibrated: false,
+  cause_factor: { frass: 1, honeydew: 0.8, fruit: 0.6, leaf_litter: 0.4, none: 0, unknown: 0 },
+  severity_from: 'browned',
+  default_width_m: { sidewalk: 1.5, carriageway: 6, parking: 2.5, plaza: 5, driveway: 3, path: 1.5, other: 1.5 },
+  block_cell_m: 100,
+  block_min_m2: 200,
+  as_of: null,
+  bloom_stale_days: 14,
+  priority: {
+    weights: {
+      stained: 0.45,
+      foot_traffic: 0.15,
+      complaints: 0.15,
+      worst_severity: 0.1,
+      sensitive_sites: 0.1,
+      bloom_window: 0.05,
+    },
+    levels: {
+      stained: { none: 0, full: 200 },
+      foot_traffic: { none: 0, full: 1 },
+      complaints: { none: 0, full: 4 },
+      worst_severity: { none: 5, full: 60 },
+      sensitive_sites: { none: 0, full: 2 },
+      bloom_window: { none: 0, full: 1 },
+    },
+    visibility: { sidewalk: 1, carriageway: 0.3, parking: 0.6, plaza: 1, driveway: 0.7, path: 0.8, other: 0.5 },
+    foot_traffic_value: { low: 0.2, medium: 0.6, high: 1 },
+    complaint_half_life_days: 90,
+    site_distance_m: 60,
+    top_n: 5,
+  },
+};
