@@ -57,6 +57,10 @@ export interface PrioritySettings {
   readonly visibility: Readonly<Record<PavementKind, number>>;
   /** (A) Value of each foot-traffic class, 0–1. */
   readonly foot_traffic_value: Readonly<Record<FootTraffic, number>>;
+  /** (A) Value of each state of the bloom window, 0–1. */
+  readonly bloom_state_value: Readonly<Record<'before' | 'open' | 'closing' | 'closed' | 'unknown', number>>;
+  /** (A) A complaint outside every block belongs to the nearest one within this distance. */
+  readonly complaint_distance_m: number;
   /** (A) An open complaint counts 1 when new and halves with each such span. */
   readonly complaint_half_life_days: number;
   /** (A) Sites within this distance of the block's stained pavement count. */
@@ -100,6 +104,8 @@ export const DEFAULT_SETTINGS: Settings = {
     },
     visibility: { sidewalk: 1, carriageway: 0.3, parking: 0.6, plaza: 1, driveway: 0.7, path: 0.8, other: 0.5 },
     foot_traffic_value: { low: 0.2, medium: 0.6, high: 1 },
+    bloom_state_value: { before: 0.4, open: 1, closing: 0.6, closed: 0, unknown: 0.2 },
+    complaint_distance_m: 25,
     complaint_half_life_days: 90,
     site_distance_m: 60,
     top_n: 5,
