@@ -19,6 +19,12 @@ export interface Settings {
   readonly cause_factor: Readonly<Record<Cause, number>>;
   /** (A) What severity is taken from: the browned share, the defoliated share, or the greater of both. */
   readonly severity_from: 'browned' | 'defoliated' | 'greater';
+  /** (A) Ratings of one tree this many days before its newest still belong to the same visit and are averaged with it. */
+  readonly visit_window_days: number;
+  /** Class tables of the project's own, by name, beside the published ones. */
+  readonly scales: Readonly<Record<string, ClassTable>>;
+  /** (A) A crown spread beyond this is taken for a slip of the pen. */
+  readonly spread_max_m: number;
   /** (A) Width of a pavement line that states none, by kind. */
   readonly default_width_m: Readonly<Record<PavementKind, number>>;
   /** (A) Side of the square cells used when there are neither blocks nor streets. */
@@ -30,6 +36,14 @@ export interface Settings {
   /** (A) A bloom observation older than this many days says nothing about today. */
   readonly bloom_stale_days: number;
   readonly priority: PrioritySettings;
+}
+
+/** A rating scale of classes: each class stands for an interval of per cent of the crown. */
+export interface ClassTable {
+  /** Where the table comes from: a publication, a house rule. */
+  readonly source: string;
+  /** Class code → lower and upper limit, per cent. */
+  readonly classes: Readonly<Record<string, readonly [number, number]>>;
 }
 
 export const CRITERIA = [
@@ -80,6 +94,9 @@ export const DEFAULT_SETTINGS: Settings = {
   calibrated: false,
   cause_factor: { frass: 1, honeydew: 0.8, fruit: 0.6, leaf_litter: 0.4, none: 0, unknown: 0 },
   severity_from: 'browned',
+  visit_window_days: 14,
+  scales: {},
+  spread_max_m: 60,
   default_width_m: { sidewalk: 1.5, carriageway: 6, parking: 2.5, plaza: 5, driveway: 3, path: 1.5, other: 1.5 },
   block_cell_m: 100,
   block_min_m2: 200,
