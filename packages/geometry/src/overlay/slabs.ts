@@ -1,0 +1,98 @@
+/**
+ * The plain twin of the sweep: cut the neighbourhood into vertical slabs at every vertex and crossing, sort the edges in
+ * each, and sum trapezoids. Every slab is judged by itself, so no mistake can spread; the price is time that grows with
+ * slabs × edges. The sweep falls back on it when its own certificate fails, and the tests compare both.
+ */
+import { CoverStates } from './cover-states.ts';
+import type { Neighbourhood } from './neighbourhood.ts';
+
+interface Edge {
+  readonly x0: number;
+  readonly x1: number;
+  readonly y0: number;
+  readonly slope: number;
+  readonly layer: number;
+  readonly sign: number;
+}
+
+/**
+ * Area of every cover state inside the neighbourhood's box, m², indexed by state (state 0, outside everything, stays 0).
+ * Exact up to rounding: in a slab without crossings the area between two edges is their distance at mid-slab × width.
+ */
+export function areaByStateInSlabs(neighbourhood: Neighbourhood, states: CoverStates): Float64Array {
+  const edges = edgesOf(neighbourhood);
+  const cuts = cutsOf(edges);
+  const byStart = edges.sort((a, b) => a.x0 - b.x0);
+  const areas: number[] = [];
+  let active: Edge[] = [];
+  let next = 0;
+  for (let i = 0; i + 1 < cuts.length; i++) {
+    const middle = (cuts[i] + cuts[i + 1]) / 2;
+    active = active.filter((edge) => edge.x1 > middle);
+    for (; next < byStart.length && byStart[next].x0 < middle; next++) {
+      if (byStart[next].x1 > middle) {
+        active.push(byStart[next]);
+      }
+    }
+    addSlab(active, middle, cuts[i + 1] - cuts[i], states, areas);
+  }
+  return Float64Array.from(areas, (area) => area ?? 0);
+}
+
+function addSlab(active: readonly Edge[], middle: number, width: number, states: CoverStates, areas: number[]): void {
+  const crossed = active
+    .map((edge) => ({ edge, y: edge.y0 + edge.slope * (middle - edge.x0) }))
+    .sort((a, b) => a.y - b.y);
+  let state = CoverStates.NOWHERE;
+  for (let k = 0; k + 1 < crossed.length; k++) {
+    state = states.across(state, crossed[k].edge.layer, crossed[k].edge.sign);
+    if (state !== CoverStates.NOWHERE) {
+      areas[state] = (areas[state] ?? 0) + (crossed[k + 1].y - crossed[k].y) * width;
+    }
+  }
+}
+
+/** All edges, relative to the box's lower left corner, cut to the box in x. */
+function edgesOf({ chains, parts, minX, minY }: Neighbourhood): Edge[] {
+  const edges: Edge[] = [];
+  for (const { layer, sign, fromX, toX, firstVertex, lastVertex } of parts) {
+    if (firstVertex < 0) {
+      edges.push({ x0: fromX - minX, x1: toX - minX, y0: -1, slope: 0, layer, sign });
+      continue;
+    }
+    for (let v = firstVertex; v < lastVertex; v++) {
+      const ax = chains.xy[2 * v];
+      const bx = chains.xy[2 * v + 2];
+      if (ax >= toX) {
+        break;
+      }
+      const x0 = Math.max(ax, fromX);
+      const slope = (chains.xy[2 * v + 3] - chains.xy[2 * v + 1]) / (bx - ax);
+      const y0 = chains.xy[2 * v + 1] - minY + slope * (x0 - ax);
+      edges.push({ x0: x0 - minX, x1: Math.min(bx, toX) - minX, y0, slope, layer, sign });
+    }
+  }
+  return edges;
+}
+
+/** Sorted x of all edge ends and crossings. */
+function cutsOf(edges: readonly Edge[]): number[] {
+  const cuts: number[] = [];
+  for (let i = 0; i < edges.length; i++) {
+    const a = edges[i];
+    cuts.push(a.x0, a.x1);
+    for (let j = i + 1; j < edges.length; j++) {
+      const b = edges[j];
+      const from = Math.max(a.x0, b.x0);
+      const to = Math.min(a.x1, b.x1);
+      if (from < to) {
+        const before = a.y0 + a.slope * (from - a.x0) - b.y0 - b.slope * (from - b.x0);
+        const after = a.y0 + a.slope * (to - a.x0) - b.y0 - b.slope * (to - b.x0);
+        if (before < 0 !== after < 0) {
+          cuts.push(Math.min(to, Math.max(from, from + ((to - from) * before) / (before - after))));
+        }
+      }
+    }
+  }
+  return [...new Set(cuts)].sort((a, b) => a - b);
+}
