@@ -1,0 +1,38 @@
+/**
+ * Sums that lose no digits, so that ledgers balance however many parts they have.
+ * Source: Neumaier A (1974) Zeitschrift für angewandte Mathematik und Mechanik 54:39–51, improved Kahan–Babuška sum.
+ */
+
+/** Many running sums side by side, each compensated. `new BalancedSums(3)` starts three sums at 0. */
+export class BalancedSums {
+  readonly #sum: Float64Array;
+  readonly #lost: Float64Array;
+
+  constructor(count: number) {
+    this.#sum = new Float64Array(count);
+    this.#lost = new Float64Array(count);
+  }
+
+  add(index: number, value: number): void {
+    const before = this.#sum[index];
+    const after = before + value;
+    this.#lost[index] += Math.abs(before) >= Math.abs(value) ? before - after + value : value - after + before;
+    this.#sum[index] = after;
+  }
+
+  at(index: number): number {
+    return this.#sum[index] + this.#lost[index];
+  }
+
+  /** All sums as a new array. */
+  values(): Float64Array {
+    return this.#sum.map((sum, index) => sum + this.#lost[index]);
+  }
+}
+
+/** The compensated sum of numbers; 0 for none. `balancedSum([1, 1e100, 1, -1e100])` is 2 (plain addition gives 0). */
+export function balancedSum(values: Iterable<number>): number {
+  const sums = new BalancedSums(1);
+  for (const value of values) sums.add(0, value);
+  return sums.at(0);
+}
