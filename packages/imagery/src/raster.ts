@@ -1,0 +1,65 @@
+/**
+ * Pixels in memory: one array per band, row-major from the top left. Pixel (0, 0) covers [0, 1) × [0, 1).
+ */
+export type SampleArray = Uint8Array | Uint16Array | Int16Array | Float32Array;
+
+export interface Raster {
+  readonly width: number;
+  readonly height: number;
+  /** Each of `width · height` samples, all of one type. */
+  readonly bands: readonly SampleArray[];
+}
+
+/** A rectangle of pixels: columns `[left, left + width)`, rows `[top, top + height)`. */
+export interface PixelWindow {
+  readonly left: number;
+  readonly top: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** How a sample is stored: `SampleFormat` and `BitsPerSample` of TIFF 6.0, and the bytes it takes. */
+export interface SampleType {
+  readonly name: 'uint8' | 'uint16' | 'int16' | 'float32';
+  readonly format: 1 | 2 | 3;
+  readonly bits: 8 | 16 | 32;
+}
+
+/** The stored type of an array's samples. */
+export function sampleTypeOf(samples: SampleArray): SampleType {
+  if (samples instanceof Uint8Array) return { name: 'uint8', format: 1, bits: 8 };
+  if (samples instanceof Uint16Array) return { name: 'uint16', format: 1, bits: 16 };
+  if (samples instanceof Int16Array) return { name: 'int16', format: 2, bits: 16 };
+  return { name: 'float32', format: 3, bits: 32 };
+}
+
+/** A new array of the same sample type. */
+export function sameTypeArray(like: SampleArray, length: number): SampleArray {
+  if (like instanceof Uint8Array) return new Uint8Array(length);
+  if (like instanceof Uint16Array) return new Uint16Array(length);
+  if (like instanceof Int16Array) return new Int16Array(length);
+  return new Float32Array(length);
+}
+
+/**
+ * Refuses a raster whose parts do not fit together.
+ * @throws RangeError with the expected and the found number of samples; TypeError when bands differ in type.
+ */
+export function checkRaster(raster: Raster): void {
+  const { width, height, bands } = raster;
+  if (!(Number.isInteger(width) && Number.isInteger(height) && width > 0 && height > 0)) {
+    throw new RangeError(`raster: expected a positive whole width and height, got ${width} × ${height}`);
+  }
+  if (bands.length === 0) throw new RangeError('raster: expected at least one band, got none');
+  const type = sampleTypeOf(bands[0]).name;
+  for (const [index, band] of bands.entries()) {
+    if (band.length !== width * height) {
+      throw new RangeError(`raster: band ${index + 1}: expected ${width * height} samples, got ${band.length}`);
+    }
+    if (sampleTypeOf(band).name !== type) {
+      throw new TypeError(
+        `raster: expected bands of one type (${type}), band ${index + 1} is ${sampleTypeOf(band).name}`,
+      );
+    }
+  }
+}
