@@ -1,0 +1,32 @@
+/** Options that every command takes, worded once. */
+import { Command, InvalidArgumentError } from 'commander';
+
+export interface CommonOptions {
+  readonly json?: true;
+  readonly quiet?: true;
+  readonly debug?: true;
+}
+
+/** A command named `name` that takes a project, with the options all commands share and one example in its help. */
+export function projectCommand(name: string, about: string, example: string): Command {
+  return new Command(name)
+    .description(about)
+    .argument('<project>', 'folder with project.json')
+    .helpOption('-h, --help', 'print this help')
+    .addHelpText('after', `\nExample:\n  ${example}`);
+}
+
+/** Adds `--json`, `--quiet` and `--debug`; called last so that they stand below the command's own options. */
+export function withCommonOptions(command: Command): Command {
+  return command
+    .option('--json', 'print the result as JSON')
+    .option('--quiet', 'print no progress')
+    .option('--debug', 'on a failure, print where in the program it happened');
+}
+
+/** Reads a port: a whole number from 0 (any free port) to 65535. */
+export function readPort(text: string): number {
+  const port = Number(text);
+  if (!/^\d+$/.test(text) || port > 65535) throw new InvalidArgumentError('Expected a whole number from 0 to 65535.');
+  return port;
+}

@@ -1,0 +1,38 @@
+/** The command line's table of contents. A command is listed here only when it works. */
+import { Command } from 'commander';
+import { checkCommand } from './commands/check.ts';
+import { convertCommand } from './commands/convert.ts';
+import { reckonCommand } from './commands/reckon.ts';
+import { serveCommand } from './commands/serve.ts';
+
+/** Told the exit code of a command that ended without throwing. */
+export type Finish = (code: number) => void;
+
+const ABOUT = `Maps street-tree crowns over pavement, reckons the stained area below them and ranks blocks by it.
+
+A PROJECT is a folder with project.json in it.`;
+
+const AFTER = `
+Examples:
+  crownfall check sample-geo
+  crownfall reckon sample-geo --out results
+  crownfall serve sample-geo
+
+Exit codes: 0 done, 1 the data has errors that stop the job, 2 wrong use, 3 outage (disk, network).`;
+
+export function buildProgram(finish: Finish): Command {
+  const program = new Command('crownfall')
+    .description(ABOUT)
+    .usage('COMMAND PROJECT [options]')
+    .version('0.1.0', '--version', 'print the version')
+    .helpOption('-h, --help', 'print this help')
+    .helpCommand(false)
+    .addHelpText('after', AFTER);
+  for (const command of [checkCommand, reckonCommand, convertCommand, serveCommand]) {
+    program.addCommand(command(finish));
+  }
+  for (const each of [program, ...program.commands]) {
+    each.exitOverride().configureOutput({ outputError: () => {} }).showSuggestionAfterError(false);
+  }
+  return program;
+}

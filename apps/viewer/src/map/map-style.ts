@@ -1,0 +1,164 @@
+/** The map's style sheet for MapLibre: everything is drawn from the project's own layers, nothing comes from outside. */
+import fontUrl from '@fontsource/inter/files/inter-latin-600-normal.woff2?url';
+import type { ExpressionSpecification, LayerSpecification, StyleSpecification } from 'maplibre-gl';
+import type { Layers } from '../project.ts';
+import { blockLabels } from './block-labels.ts';
+import { MAP_COLOURS, type MapColours } from './map-colours.ts';
+import { CLEAN, hatchName, STAIN_CLASSES, type Theme } from './stain-ramp.ts';
+
+const stainedPct: ExpressionSpecification = ['coalesce', ['get', 'stained_pct'], 0];
+/** A crown stains when a cause was found in it. */
+const stains: ExpressionSpecification = ['>', ['coalesce', ['get', 'dose'], 0], 0];
+/** Blocks of the first ranks are drawn heavier, so that order shows without colour. */
+const FIRST_RANKS = 5;
+const isFirst: ExpressionSpecification = ['<=', ['get', 'rank'], FIRST_RANKS];
+
+export function mapStyle(layers: Layers, theme: Theme, selected: string | null): StyleSpecification {
+  const colours = MAP_COLOURS[theme];
+  return {
+    version: 8,
+    'font-faces': { Inter: new URL(fontUrl, location.href).href },
+    sources: {
+      blocks: { type: 'geojson', data: layers.blocks },
+      'block-labels': { type: 'geojson', data: blockLabels(layers.blocks) },
+      pavement: { type: 'geojson', data: layers.pavement, tolerance: 0.1 },
+      trees: { type: 'geojson', data: layers.trees, tolerance: 0.1 },
+      drift: { type: 'geojson', data: layers.drift, tolerance: 0.1 },
+    },
+    layers: [
+      { id: 'ground', type: 'background', paint: { 'background-color': colours.ground } },
+      { id: 'block-fill', type: 'fill', source: 'blocks', paint: { 'fill-color': colours.block } },
+      ...pavementLayers(colours, theme),
+      ...crownLayers(colours),
+      ...blockLayers(colours, selected),
+    ],
+  };
+}
+
+/** Picks the block to draw as selected; nothing is selected with null. */
+export function selectedBlock(blockId: string | null): ['==', ['get', string], string] {
+  return ['==', ['get', 'block_id'], blockId ?? ''];
+}
+
+function pavementLayers(colours: MapColours, theme: Theme): LayerSpecification[] {
+  const steps = STAIN_CLASSES.flatMap((each) => [each.fromPct, each[theme]]);
+  const hatched = STAIN_CLASSES.filter((each) => each.hatchPx !== null);
+  const hatches = hatched.slice(1).flatMap((each) => [each.fromPct, hatchName(each)]);
+  return [
+    {
+      id: 'pavement-fill',
+      type: 'fill',
+      source: 'pavement',
+      paint: { 'fill-color': ['step', stainedPct, CLEAN[theme], ...steps] as ExpressionSpecification },
+    },
+    {
+      id: 'pavement-hatch',
+      type: 'fill',
+      source: 'pavement',
+      filter: ['>=', stainedPct, hatched[0].fromPct],
+      paint: { 'fill-pattern': ['step', stainedPct, hatchName(hatched[0]), ...hatches] as ExpressionSpecification },
+    },
+    {
+      id: 'pavement-line',
+      type: 'line',
+      source: 'pavement',
+      minzoom: 16,
+      paint: { 'line-color': colours.pavementLine, 'line-width': 0.6 },
+    },
+  ];
+}
+
+function crownLayers(colours: MapColours): LayerSpecification[] {
+  return [
+    {
+      id: 'drift-line',
+      type: 'line',
+      source: 'drift',
+      minzoom: 16,
+      filter: stains,
+      paint: { 'line-color': colours.drift, 'line-width': 1, 'line-dasharray': [2, 2] },
+    },
+    {
+      id: 'crown-fill',
+      type: 'fill',
+      source: 'trees',
+      paint: { 'fill-color': colours.crown, 'fill-opacity': ['case', stains, 0.42, 0.18] },
+    },
+    {
+      id: 'crown-line',
+      type: 'line',
+      source: 'trees',
+      paint: {
+        'line-color': colours.crownLine,
+        'line-width': [
+          'interpolate',
+          ['linear'],
+          ['zoom'],
+          14,
+          ['case', stains, 0.6, 0.2],
+          18,
+          ['case', stains, 2, 0.8],
+        ],
+      },
+    },
+    {
+      id: 'crown-label',
+      type: 'symbol',
+      source: 'trees',
+      minzoom: 18,
+      filter: ['all', stains, ['!=', ['typeof', ['get', 'severity_pct']], 'null']],
+      layout: {
+        'text-field': ['concat', ['number-format', ['get', 'severity_pct'], { 'max-fraction-digits': 0 }], ' %'],
+        'text-font': ['Inter'],
+        'text-size': 11,
+      },
+      paint: { 'text-color': colours.ink, 'text-halo-color': colours.paper, 'text-halo-width': 1.5 },
+    },
+  ];
+}
+
+function blockLayers(colours: MapColours, selected: string | null): LayerSpecification[] {
+  return [
+    {
+      id: 'block-line',
+      type: 'line',
+      source: 'blocks',
+      paint: {
+        'line-color': ['case', isFirst, colours.ink, colours.blockLine],
+        'line-width': ['case', isFirst, 1.8, 0.8],
+      },
+    },
+    {
+      id: 'block-chosen',
+      type: 'line',
+      source: 'blocks',
+      filter: selectedBlock(selected),
+      layout: { 'line-join': 'round' },
+      paint: { 'line-color': colours.accent, 'line-width': 4.5 },
+    },
+    {
+      id: 'rank-badge',
+      type: 'circle',
+      source: 'block-labels',
+      paint: {
+        'circle-radius': ['interpolate', ['linear'], ['zoom'], 13, 8, 16, 13],
+        'circle-color': ['case', isFirst, colours.ink, colours.paper],
+        'circle-stroke-color': ['case', isFirst, colours.paper, colours.blockLine],
+        'circle-stroke-width': 1.2,
+      },
+    },
+    {
+      id: 'rank-label',
+      type: 'symbol',
+      source: 'block-labels',
+      layout: {
+        'text-field': ['to-string', ['get', 'rank']],
+        'text-font': ['Inter'],
+        'text-size': ['interpolate', ['linear'], ['zoom'], 13, 10, 16, 14],
+        'text-allow-overlap': true,
+        'text-ignore-placement': true,
+      },
+      paint: { 'text-color': ['case', isFirst, colours.paper, colours.ink] },
+    },
+  ];
+}
