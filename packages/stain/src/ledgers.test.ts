@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { figuresAt } from './area-columns.ts';
 import { crownFiguresAt } from './attribution.ts';
 import { type HandCell, handLedger } from './hand-ledger.ts';
-import { reckonStain } from './reckoning.ts';
+import { reckonLedgers } from './ledgers.ts';
 import type { DoseField } from './stained-share.ts';
 
 const SHARES = [1, 0.5, 0.25];
@@ -34,7 +34,7 @@ describe('stained area of a hand-made ledger', () => {
     { piece: 1, block: 1, areaM2: 5, under: [[1, 2]] },
     { piece: 1, areaM2: 7, under: [[2, 0]] },
   ];
-  const stain = reckonStain(field(cells, [0.5, 0.3, 0]), keys);
+  const stain = reckonLedgers(field(cells, [0.5, 0.3, 0]), keys);
 
   test('per block, per kind, outside and in total', () => {
     const b0 = 10 * (1 - Math.exp(-0.5)) + 4 * (1 - Math.exp(-0.25)) + 2 * (1 - Math.exp(-0.8));
@@ -67,7 +67,7 @@ describe('stained area of a hand-made ledger', () => {
   });
 
   test('an empty ledger gives zeros', () => {
-    const nothing = reckonStain(field([], []), { pieceKind: new Uint8Array(0), blockCount: 0 });
+    const nothing = reckonLedgers(field([], []), { pieceKind: new Uint8Array(0), blockCount: 0 });
     expect(figuresAt(nothing.total, 0)).toEqual({
       pavementM2: 0,
       driplineM2: 0,
@@ -77,16 +77,16 @@ describe('stained area of a hand-made ledger', () => {
   });
 
   test('a dose too small for 1 − exp to see still stains', () => {
-    const faint = reckonStain(field([{ areaM2: 1, under: [[0, 0]] }], [1e-18]), keys);
+    const faint = reckonLedgers(field([{ areaM2: 1, under: [[0, 0]] }], [1e-18]), keys);
     expect(faint.total.stainedM2[0]).toBe(1e-18);
   });
 
   test.each([Number.NaN, -0.1, Number.POSITIVE_INFINITY])('a dose of %d is refused by name', (dose) => {
-    expect(() => reckonStain(field(cells, [dose, 0, 0]), keys)).toThrow(/dose of zone 0/);
+    expect(() => reckonLedgers(field(cells, [dose, 0, 0]), keys)).toThrow(/dose of zone 0/);
   });
 
   test('a missing dose or ring share is refused', () => {
-    expect(() => reckonStain(field(cells, [1, 1]), keys)).toThrow(RangeError);
-    expect(() => reckonStain({ ...field(cells, [1, 1, 1]), layerShare: [1, 0.5] }, keys)).toThrow(RangeError);
+    expect(() => reckonLedgers(field(cells, [1, 1]), keys)).toThrow(RangeError);
+    expect(() => reckonLedgers({ ...field(cells, [1, 1, 1]), layerShare: [1, 0.5] }, keys)).toThrow(RangeError);
   });
 });

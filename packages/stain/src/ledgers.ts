@@ -11,7 +11,7 @@ export interface LedgerKeys {
   readonly blockCount: number;
 }
 
-export interface StainReckoning {
+export interface StainLedgers {
   readonly field: DoseField;
   readonly keys: LedgerKeys;
   /** Stained share by cell, 0–1. */
@@ -33,7 +33,7 @@ export interface StainReckoning {
  *
  * Example: a crown of dose 1 over 10 m² of a 40 m² sidewalk: pavement 40, drip line 10, stained 6.3212 m².
  */
-export function reckonStain(field: DoseField, keys: LedgerKeys): StainReckoning {
+export function reckonLedgers(field: DoseField, keys: LedgerKeys): StainLedgers {
   const { ledger } = field;
   const share = stainedShares(field);
   const kinds = PAVEMENT_KINDS.length;
