@@ -12,6 +12,9 @@ export const EXCLUSION = 1;
 export const BLOCK = 2;
 export const ZONE = 3;
 
+/** Height of the flat lines that stand in for chains below the box: lower than any region reaches. */
+export const FAR_BELOW_M = -1e8;
+
 export interface Layer {
   readonly role: typeof MASK | typeof EXCLUSION | typeof BLOCK | typeof ZONE;
   /** Block or zone number. */

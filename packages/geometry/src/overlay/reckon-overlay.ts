@@ -7,6 +7,10 @@ import type { OverlayInput, OverlayLedger } from './ledger.ts';
 import { LedgerBuilder } from './ledger-builder.ts';
 import { BLOCK, EXCLUSION, Neighbourhood, ZONE } from './neighbourhood.ts';
 import { areaByStateInSlabs } from './slabs.ts';
+import { Sweep } from './sweep.ts';
+
+/** When the sweep itself cannot vouch for a piece to this bound, the plain twin decides it. */
+const DOUBT_LIMIT_M2 = 1e-10;
 
 /**
  * Every square metre of pavement by piece, block and covering zones.
@@ -24,13 +28,18 @@ export function reckonOverlay(input: OverlayInput): OverlayLedger {
   const states = new CoverStates();
   const neighbourhood = new Neighbourhood(scene.chains);
   const ledger = new LedgerBuilder();
+  const sweep = new Sweep();
   for (let piece = 0; piece < input.pieces.length; piece++) {
     if (!scene.gather(piece, neighbourhood)) {
       continue;
     }
     states.reset();
-    const areas = areaByStateInSlabs(neighbourhood, states);
-    ledger.addPiece(piece, neighbourhood.layers, states, areas);
+    sweep.run(neighbourhood, states);
+    if (sweep.doubtM2 > DOUBT_LIMIT_M2) {
+      ledger.addPiece(piece, neighbourhood.layers, states, areaByStateInSlabs(neighbourhood, states));
+    } else {
+      ledger.addPiece(piece, neighbourhood.layers, states, sweep.areas.subarray(0, states.count));
+    }
   }
   return ledger.finish();
 }

@@ -4,7 +4,7 @@
  * slabs × edges. The sweep falls back on it when its own certificate fails, and the tests compare both.
  */
 import { CoverStates } from './cover-states.ts';
-import type { Neighbourhood } from './neighbourhood.ts';
+import { FAR_BELOW_M, type Neighbourhood } from './neighbourhood.ts';
 
 interface Edge {
   readonly x0: number;
@@ -20,9 +20,8 @@ interface Edge {
  * Exact up to rounding: in a slab without crossings the area between two edges is their distance at mid-slab × width.
  */
 export function areaByStateInSlabs(neighbourhood: Neighbourhood, states: CoverStates): Float64Array {
-  const edges = edgesOf(neighbourhood);
-  const cuts = cutsOf(edges);
-  const byStart = edges.sort((a, b) => a.x0 - b.x0);
+  const byStart = edgesOf(neighbourhood).sort((a, b) => a.x0 - b.x0);
+  const cuts = cutsOf(byStart);
   const areas: number[] = [];
   let active: Edge[] = [];
   let next = 0;
@@ -57,7 +56,7 @@ function edgesOf({ chains, parts, minX, minY }: Neighbourhood): Edge[] {
   const edges: Edge[] = [];
   for (const { layer, sign, fromX, toX, firstVertex, lastVertex } of parts) {
     if (firstVertex < 0) {
-      edges.push({ x0: fromX - minX, x1: toX - minX, y0: -1, slope: 0, layer, sign });
+      edges.push({ x0: fromX - minX, x1: toX - minX, y0: FAR_BELOW_M, slope: 0, layer, sign });
       continue;
     }
     for (let v = firstVertex; v < lastVertex; v++) {
@@ -75,15 +74,15 @@ function edgesOf({ chains, parts, minX, minY }: Neighbourhood): Edge[] {
   return edges;
 }
 
-/** Sorted x of all edge ends and crossings. */
+/** Sorted x of all edge ends and crossings; `edges` come sorted by x0. */
 function cutsOf(edges: readonly Edge[]): number[] {
   const cuts: number[] = [];
   for (let i = 0; i < edges.length; i++) {
     const a = edges[i];
     cuts.push(a.x0, a.x1);
-    for (let j = i + 1; j < edges.length; j++) {
+    for (let j = i + 1; j < edges.length && edges[j].x0 < a.x1; j++) {
       const b = edges[j];
-      const from = Math.max(a.x0, b.x0);
+      const from = b.x0;
       const to = Math.min(a.x1, b.x1);
       if (from < to) {
         const before = a.y0 + a.slope * (from - a.x0) - b.y0 - b.slope * (from - b.x0);
