@@ -16,23 +16,26 @@ export class ChainStore {
   minY = new Float64Array(64);
   maxY = new Float64Array(64);
   regionStart = new Int32Array(16);
-  /** Boxes of the regions: minX, minY, maxX, maxY each; an empty region has an empty box (∞, ∞, −∞, −∞). */
-  bounds = new Float64Array(64);
   chainCount = 0;
   regionCount = 0;
-  private vertexCount = 0;
+  vertexCount = 0;
 
   /** Appends a region and returns its number. Edges with coordinates that are not finite are left out. */
   add(region: Region): number {
     const number = this.regionCount++;
     this.regionStart = roomFor(this.regionStart, this.regionCount + 1);
-    this.bounds = roomFor(this.bounds, 4 * this.regionCount);
-    this.bounds.set([Infinity, Infinity, -Infinity, -Infinity], 4 * number);
     for (const ring of region) {
-      this.addRing(ring, 4 * number);
+      this.addRing(ring);
     }
     this.regionStart[this.regionCount] = this.chainCount;
     return number;
+  }
+
+  /** Forgets all regions; the room stays. */
+  clear(): void {
+    this.regionCount = 0;
+    this.chainCount = 0;
+    this.vertexCount = 0;
   }
 
   firstX(chain: number): number {
@@ -43,7 +46,7 @@ export class ChainStore {
     return this.xy[2 * this.vertexStart[chain + 1] - 2];
   }
 
-  private addRing(ring: Float64Array, box: number): void {
+  private addRing(ring: Float64Array): void {
     const n = ring.length >> 1;
     const first = firstTurn(ring, n);
     if (first < 0) {
@@ -57,7 +60,7 @@ export class ChainStore {
         while (steps + length < n && stepDirection(ring, n, (i + length) % n) === direction) {
           length++;
         }
-        this.addChain(ring, n, i, length, direction, box);
+        this.addChain(ring, n, i, length, direction);
       }
       i = (i + length) % n;
       steps += length;
@@ -65,7 +68,7 @@ export class ChainStore {
   }
 
   /** Adds `length` edges from vertex `from`; a chain that ran right to left is stored reversed. */
-  private addChain(ring: Float64Array, n: number, from: number, length: number, direction: number, box: number): void {
+  private addChain(ring: Float64Array, n: number, from: number, length: number, direction: number): void {
     const chain = this.chainCount++;
     this.vertexStart = roomFor(this.vertexStart, this.chainCount + 1);
     this.sign = roomFor(this.sign, this.chainCount);
@@ -87,10 +90,6 @@ export class ChainStore {
     this.vertexStart[this.chainCount] = this.vertexCount;
     this.minY[chain] = lowest;
     this.maxY[chain] = highest;
-    this.bounds[box] = Math.min(this.bounds[box], this.firstX(chain));
-    this.bounds[box + 1] = Math.min(this.bounds[box + 1], lowest);
-    this.bounds[box + 2] = Math.max(this.bounds[box + 2], this.lastX(chain));
-    this.bounds[box + 3] = Math.max(this.bounds[box + 3], highest);
   }
 }
 

@@ -3,90 +3,136 @@
  * for the state on the other side of a chain, and equal covers get equal numbers, so areas can be summed by number.
  */
 export class CoverStates {
-  /** State `s` owns entries `start[s] … start[s + 1] − 1` of `layer` (ascending) and `winding` (never 0). */
-  private readonly start: number[] = [0, 0];
-  private readonly layer: number[] = [];
-  private readonly winding: number[] = [];
-  private readonly crossings = new Map<number, number>();
-  private readonly known = new Map<string, number>();
-
   /** The state outside everything. */
   static readonly NOWHERE = 0;
 
-  get count(): number {
-    return this.start.length - 1;
-  }
+  count = 1;
+  /** State `s` owns entries `start[s] … start[s + 1] − 1` of `layer` (ascending) and `winding` (never 0). */
+  private start = new Int32Array(64);
+  private layer = new Int32Array(256);
+  private winding = new Int32Array(256);
+  /** Sum of `mix(layer) · winding`: the same for equal covers, whatever way led to them. */
+  private hash = new Int32Array(64);
+  /** Open addressing: state number + 1 at a slot found by hash, 0 where free. Always under half full. */
+  private slots = new Int32Array(256);
 
   /** Forgets all states but `NOWHERE`. */
   reset(): void {
-    this.start.length = 2;
-    this.layer.length = 0;
-    this.winding.length = 0;
-    this.crossings.clear();
-    this.known.clear();
-    this.known.set('', CoverStates.NOWHERE);
+    this.count = 1;
+    this.start[1] = 0;
+    this.slots.fill(0);
+    this.occupy(CoverStates.NOWHERE);
   }
 
   /** The state above a chain of `layer` with `sign`, when `state` is below it. */
   across(state: number, layer: number, sign: number): number {
-    const crossing = (state * 0x200000 + layer) * 2 + (sign > 0 ? 1 : 0);
-    const seen = this.crossings.get(crossing);
-    if (seen !== undefined) {
-      return seen;
+    const hash = (this.hash[state] + Math.imul(mix(layer), sign)) | 0;
+    const mask = this.slots.length - 1;
+    for (let slot = spread(hash) & mask; this.slots[slot] !== 0; slot = (slot + 1) & mask) {
+      const candidate = this.slots[slot] - 1;
+      if (this.hash[candidate] === hash && this.differsBy(state, candidate, layer, sign)) {
+        return candidate;
+      }
     }
-    const result = this.intern(state, layer, sign);
-    this.crossings.set(crossing, result);
-    return result;
+    return this.append(state, layer, sign, hash);
   }
 
   /** The layers that cover a state, ascending. */
-  layersOf(state: number): readonly number[] {
-    return this.layer.slice(this.start[state], this.start[state + 1]);
+  layersOf(state: number): Int32Array {
+    return this.layer.subarray(this.start[state], this.start[state + 1]);
   }
 
-  private intern(state: number, layer: number, sign: number): number {
-    const base = this.layer.length;
-    let placed = false;
-    for (let i = this.start[state]; i < this.start[state + 1]; i++) {
-      if (!placed && this.layer[i] > layer) {
-        this.push(layer, sign);
-        placed = true;
+  /** Whether `candidate` is `state` with `sign` added to the winding of `layer`. */
+  private differsBy(state: number, candidate: number, layer: number, sign: number): boolean {
+    let i = this.start[state];
+    let j = this.start[candidate];
+    const endI = this.start[state + 1];
+    const endJ = this.start[candidate + 1];
+    let found = 0;
+    while (i < endI || j < endJ) {
+      const a = i < endI ? this.layer[i] : 0x7fffffff;
+      const b = j < endJ ? this.layer[j] : 0x7fffffff;
+      const gained = (b <= a ? this.winding[j] : 0) - (a <= b ? this.winding[i] : 0);
+      if (gained !== 0) {
+        if (Math.min(a, b) !== layer || gained !== sign) {
+          return false;
+        }
+        found++;
       }
-      if (this.layer[i] === layer) {
-        this.push(layer, this.winding[i] + sign);
-        placed = true;
-      } else {
-        this.push(this.layer[i], this.winding[i]);
-      }
+      i += a <= b ? 1 : 0;
+      j += b <= a ? 1 : 0;
     }
-    if (!placed) {
-      this.push(layer, sign);
+    return found === 1;
+  }
+
+  private append(state: number, layer: number, sign: number, hash: number): number {
+    const from = this.start[state];
+    const to = this.start[state + 1];
+    let end = this.start[this.count];
+    this.reserve(end + to - from + 1);
+    let i = from;
+    for (; i < to && this.layer[i] < layer; i++) {
+      this.layer[end] = this.layer[i];
+      this.winding[end++] = this.winding[i];
     }
-    const key = this.keyFrom(base);
-    const existing = this.known.get(key);
-    if (existing !== undefined) {
-      this.layer.length = base;
-      this.winding.length = base;
-      return existing;
+    const wound = sign + (i < to && this.layer[i] === layer ? this.winding[i++] : 0);
+    if (wound !== 0) {
+      this.layer[end] = layer;
+      this.winding[end++] = wound;
     }
-    const number = this.count;
-    this.start.push(this.layer.length);
-    this.known.set(key, number);
+    for (; i < to; i++) {
+      this.layer[end] = this.layer[i];
+      this.winding[end++] = this.winding[i];
+    }
+    const number = this.count++;
+    this.hash[number] = hash;
+    this.start[this.count] = end;
+    this.occupy(number);
     return number;
   }
 
-  private push(layer: number, winding: number): void {
-    if (winding !== 0) {
-      this.layer.push(layer);
-      this.winding.push(winding);
+  private occupy(state: number): void {
+    const mask = this.slots.length - 1;
+    let slot = spread(this.hash[state]) & mask;
+    while (this.slots[slot] !== 0) {
+      slot = (slot + 1) & mask;
     }
+    this.slots[slot] = state + 1;
   }
 
-  private keyFrom(base: number): string {
-    let key = '';
-    for (let i = base; i < this.layer.length; i++) {
-      key += `${this.layer[i]}*${this.winding[i]},`;
+  /** Makes room for one more state and for entries up to `end`. */
+  private reserve(end: number): void {
+    if (end > this.layer.length) {
+      this.layer = grown(this.layer, 2 * end);
+      this.winding = grown(this.winding, 2 * end);
     }
-    return key;
+    if (this.count + 2 > this.start.length) {
+      this.start = grown(this.start, 2 * this.start.length);
+      this.hash = grown(this.hash, 2 * this.hash.length);
+    }
+    if (2 * (this.count + 1) > this.slots.length) {
+      this.slots = new Int32Array(4 * this.slots.length);
+      for (let state = 0; state < this.count; state++) {
+        this.occupy(state);
+      }
+    }
   }
+}
+
+function grown(array: Int32Array, length: number): Int32Array<ArrayBuffer> {
+  const copy = new Int32Array(length);
+  copy.set(array);
+  return copy;
+}
+
+/** An odd number without pattern for each layer: the finaliser of MurmurHash3 (public domain, A. Appleby). */
+function mix(layer: number): number {
+  let h = Math.imul(layer + 1, 0x9e3779b1);
+  h = Math.imul(h ^ (h >>> 16), 0x85ebca6b);
+  h = Math.imul(h ^ (h >>> 13), 0xc2b2ae35);
+  return (h ^ (h >>> 16)) | 1;
+}
+
+function spread(hash: number): number {
+  return hash ^ (hash >>> 15);
 }

@@ -16,13 +16,20 @@ interface Cell {
   areaM2: number;
 }
 
+/** Cells in the order of arrival, in growing arrays; `finish` puts them in the order of pieces. */
 export class LedgerBuilder {
-  private readonly piece: number[] = [];
+  private readonly firstCell: Int32Array;
+  private readonly cellsOfPiece: Int32Array;
   private readonly block: number[] = [];
   private readonly areaM2: number[] = [];
   private readonly coverStart: number[] = [0];
   private readonly zone: number[] = [];
   private readonly layer: number[] = [];
+
+  constructor(pieceCount: number) {
+    this.firstCell = new Int32Array(pieceCount);
+    this.cellsOfPiece = new Int32Array(pieceCount);
+  }
 
   /** Adds one piece's cells. `areas` is indexed by state and may be shorter than the number of states. */
   addPiece(piece: number, layers: readonly Layer[], states: CoverStates, areas: Float64Array): void {
@@ -33,8 +40,9 @@ export class LedgerBuilder {
       }
     }
     const kept = [...cells.values()].filter((cell) => cell.areaM2 > NOTHING_M2).sort(byBlockThenCover);
+    this.firstCell[piece] = this.block.length;
+    this.cellsOfPiece[piece] = kept.length;
     for (const cell of kept) {
-      this.piece.push(piece);
       this.block.push(cell.block);
       this.areaM2.push(cell.areaM2);
       for (let i = 0; i < cell.zones.length; i++) {
@@ -46,25 +54,37 @@ export class LedgerBuilder {
   }
 
   finish(): OverlayLedger {
-    return {
-      cellCount: this.piece.length,
-      piece: Int32Array.from(this.piece),
-      block: Int32Array.from(this.block),
-      areaM2: Float64Array.from(this.areaM2),
-      coverStart: Int32Array.from(this.coverStart),
-      zone: Int32Array.from(this.zone),
-      layer: Uint8Array.from(this.layer),
+    const cellCount = this.block.length;
+    const ledger = {
+      cellCount,
+      piece: new Int32Array(cellCount),
+      block: new Int32Array(cellCount),
+      areaM2: new Float64Array(cellCount),
+      coverStart: new Int32Array(cellCount + 1),
+      zone: new Int32Array(this.zone.length),
+      layer: new Uint8Array(this.zone.length),
     };
+    let cell = 0;
+    let entry = 0;
+    for (let piece = 0; piece < this.firstCell.length; piece++) {
+      const first = this.firstCell[piece];
+      for (let from = first; from < first + this.cellsOfPiece[piece]; from++) {
+        ledger.piece[cell] = piece;
+        ledger.block[cell] = this.block[from];
+        ledger.areaM2[cell] = this.areaM2[from];
+        for (let i = this.coverStart[from]; i < this.coverStart[from + 1]; i++) {
+          ledger.zone[entry] = this.zone[i];
+          ledger.layer[entry++] = this.layer[i];
+        }
+        ledger.coverStart[++cell] = entry;
+      }
+    }
+    return ledger;
   }
 }
 
 /** Adds a state's area to the cell it belongs to: inside the mask, in no earlier piece, in the first of its blocks. */
-function collect(
-  cells: Map<string, Cell>,
-  layers: readonly Layer[],
-  covering: readonly number[],
-  areaM2: number,
-): void {
+function collect(cells: Map<string, Cell>, layers: readonly Layer[], covering: Int32Array, areaM2: number): void {
   let inMask = false;
   let block = -1;
   const zones: number[] = [];

@@ -9,8 +9,26 @@ export interface FalloutZone {
   readonly layers: readonly Region[];
 }
 
+/**
+ * Fallout zones made when they are needed, so that a city's drift rings are never all in memory. `layers(i)` may be called
+ * more than once for a zone and must give the same coordinates each time.
+ */
+export interface ZoneSource {
+  readonly count: number;
+  /** A box that holds all layers of zone `i`; it may be generous. */
+  readonly box: (i: number) => Box;
+  readonly layers: (i: number) => readonly Region[];
+}
+
+export interface Box {
+  readonly minX: number;
+  readonly minY: number;
+  readonly maxX: number;
+  readonly maxY: number;
+}
+
 export interface OverlayInput {
-  readonly zones: readonly FalloutZone[];
+  readonly zones: readonly FalloutZone[] | ZoneSource;
   /** Pavement pieces. Where two overlap, the shared part belongs to the one listed first. */
   readonly pieces: readonly Region[];
   /** Blocks. Where two overlap, the shared part belongs to the one listed first. */

@@ -5,6 +5,7 @@
  * shifts winding numbers, so a flat line stands in for it.
  */
 import type { ChainStore } from './chains.ts';
+import type { Box } from './ledger.ts';
 
 /** What a layer's winding says about a spot. */
 export const MASK = 0;
@@ -49,12 +50,14 @@ export class Neighbourhood {
     this.chains = chains;
   }
 
-  /** Begins anew with the piece's own region as the mask. */
-  begin(region: number): void {
+  /** Begins anew with the box of a piece; its own region is to be added first, as the mask. */
+  begin(box: Box): void {
     this.layers.length = 0;
     this.parts.length = 0;
-    [this.minX, this.minY, this.maxX, this.maxY] = this.chains.bounds.subarray(4 * region, 4 * region + 4);
-    this.add(region, { role: MASK, number: 0, ring: 0 });
+    this.minX = box.minX;
+    this.minY = box.minY;
+    this.maxX = box.maxX;
+    this.maxY = box.maxY;
   }
 
   add(region: number, layer: Layer): void {

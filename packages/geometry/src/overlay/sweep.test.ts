@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { ChainStore } from './chains.ts';
 import { CoverStates } from './cover-states.ts';
-import { Neighbourhood, ZONE } from './neighbourhood.ts';
+import { MASK, Neighbourhood, ZONE } from './neighbourhood.ts';
 import { areaByStateInSlabs } from './slabs.ts';
 import { Sweep } from './sweep.ts';
 
@@ -44,7 +44,8 @@ function gridNeighbourhood(seed: number, angle: number, shift: number): Neighbou
     }
     chains.add(rings);
   }
-  neighbourhood.begin(0);
+  neighbourhood.begin({ minX: shift - 20, minY: -shift - 20, maxX: shift + 20, maxY: 20 - shift });
+  neighbourhood.add(0, { role: MASK, number: 0, ring: 0 });
   for (let i = 1; i < count; i++) {
     neighbourhood.add(i, { role: ZONE, number: i, ring: 0 });
   }
