@@ -1,7 +1,10 @@
 export type { CrownShape, LonLat } from './crown-shape.ts';
+export type { CoordinateSystem, DatumReading } from './crs/coordinate-system.ts';
+export { type CrsFinding, isCrsFinding, resolveCrs } from './crs/resolve-crs.ts';
 export type { Finding, GeometryFindingCode, Place } from './finding.ts';
 export type { Box, FalloutZone, OverlayInput, OverlayLedger, ZoneSource } from './overlay/ledger.ts';
 export { reckonOverlay } from './overlay/reckon-overlay.ts';
+export { equalAreaPlane, type LocalPlane, planeOf } from './plane/local-plane.ts';
 export type { Coordinates, Frame, LonLatGeometry, Region, Ring } from './ring.ts';
 export { reversed, signedArea } from './ring.ts';
 export type { Degrees, Fraction, Metres, SquareMetres } from './units.ts';
