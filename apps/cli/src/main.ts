@@ -21,7 +21,11 @@ export async function main(argv: readonly string[]): Promise<number> {
   }
 }
 
-function endOfParsing(program: ReturnType<typeof buildProgram>, argv: readonly string[], error: CommanderError): number {
+function endOfParsing(
+  program: ReturnType<typeof buildProgram>,
+  argv: readonly string[],
+  error: CommanderError,
+): number {
   if (error.exitCode === 0) return EXIT.done;
   process.stderr.write(`${explainMisuse(program, argv, error)}\n`);
   return EXIT.misuse;

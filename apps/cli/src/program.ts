@@ -32,7 +32,10 @@ export function buildProgram(finish: Finish): Command {
     program.addCommand(command(finish));
   }
   for (const each of [program, ...program.commands]) {
-    each.exitOverride().configureOutput({ outputError: () => {} }).showSuggestionAfterError(false);
+    each
+      .exitOverride()
+      .configureOutput({ outputError: () => {} })
+      .showSuggestionAfterError(false);
   }
   return program;
 }

@@ -33,7 +33,8 @@ function build(root: HTMLElement, project: Project, layers: Layers): void {
   const holder = element('div', { class: 'map-holder' });
   const card = element('output', { class: 'tree-card', hidden: true });
   const all = element('button', { type: 'button', class: 'whole' }, 'Whole town');
-  const stage = element('section', { class: 'stage', 'aria-label': 'Map' }, holder, all, card, legend());
+  const view = element('div', { class: 'view' }, holder, all, card);
+  const stage = element('section', { class: 'stage', 'aria-label': 'Map' }, view, legend());
   const panel = element(
     'main',
     { class: 'panel' },

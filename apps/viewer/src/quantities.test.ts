@@ -3,16 +3,16 @@ import { area, grouped, percent } from './quantities.ts';
 
 describe('quantities on the screen', () => {
   test('one square foot is 0.09290304 m² exactly (international foot, NIST SP 811, appendix B.8)', () => {
-    expect(area(0.09290304 * 250, 'us')).toBe('250 ft²');
-    expect(area(0.09290304, 'us')).toBe('1.0 ft²');
-    expect(area(1234.4, 'metric')).toBe('1,234 m²');
+    expect(area(0.09290304 * 250, 'us')).toBe('250\u00a0ft²');
+    expect(area(0.09290304, 'us')).toBe('1.0\u00a0ft²');
+    expect(area(1234.4, 'metric')).toBe('1,234\u00a0m²');
   });
 
   test('decimals do not jump at the boundary', () => {
-    expect(area(99.94, 'metric')).toBe('99.9 m²');
-    expect(area(99.96, 'metric')).toBe('100 m²');
-    expect(percent(0.0994)).toBe('9.9 %');
-    expect(percent(0.0996)).toBe('10 %');
+    expect(area(99.94, 'metric')).toBe('99.9\u00a0m²');
+    expect(area(99.96, 'metric')).toBe('100\u00a0m²');
+    expect(percent(0.0994)).toBe('9.9\u00a0%');
+    expect(percent(0.0996)).toBe('10\u00a0%');
   });
 
   test('nothing of nothing is a dash, and no zero is negative', () => {

@@ -3,6 +3,8 @@ import { METRES_PER_FOOT } from '@crownfall/geometry';
 
 export type Units = 'metric' | 'us';
 
+/** Keeps a number and its unit on one line. */
+const NBSP = '\u00a0';
 const M2_PER_FT2 = METRES_PER_FOOT ** 2;
 
 /**
@@ -10,7 +12,7 @@ const M2_PER_FT2 = METRES_PER_FOOT ** 2;
  * `area(9.290304, 'us')` is `100 ft²`.
  */
 export function area(areaM2: number, units: Units): string {
-  return `${areaNumber(areaM2, units)} ${areaUnit(units)}`;
+  return `${areaNumber(areaM2, units)}${NBSP}${areaUnit(units)}`;
 }
 
 /** The number of `area` without its unit. */
@@ -24,7 +26,7 @@ export const areaUnit = (units: Units): string => (units === 'us' ? 'ft²' : 'm�
 /** A share 0–1 in per cent; below 10 % with one decimal. Zero of zero is a dash. */
 export function percent(share: number): string {
   if (!Number.isFinite(share)) return '–';
-  return `${grouped(share * 100, share < 0.0995 ? 1 : 0)} %`;
+  return `${grouped(share * 100, share < 0.0995 ? 1 : 0)}${NBSP}%`;
 }
 
 /** A number with the given decimals and thousands set off by commas, the same in every locale. */

@@ -11,7 +11,7 @@ export interface CommonOptions {
 export function projectCommand(name: string, about: string, example: string): Command {
   return new Command(name)
     .description(about)
-    .argument('<project>', 'folder with project.json')
+    .argument('<PROJECT>', 'folder with project.json')
     .helpOption('-h, --help', 'print this help')
     .addHelpText('after', `\nExample:\n  ${example}`);
 }

@@ -6,7 +6,8 @@ export function explainMisuse(program: Command, argv: readonly string[], error: 
   const command = program.commands.find((each) => each.name() === argv.find((word) => !word.startsWith('-')));
   const path = command ? `crownfall ${command.name()}` : 'crownfall';
   const given = /'([^']+)'/.exec(error.message)?.[1] ?? '';
-  const unknownCommand = error.code === 'commander.unknownCommand' || (!command && given !== '' && !given.startsWith('-'));
+  const unknownCommand =
+    error.code === 'commander.unknownCommand' || (!command && given !== '' && !given.startsWith('-'));
   if (unknownCommand) return unknown('command', given, commandNames(program), 'crownfall');
   if (error.code === 'commander.unknownOption') return unknown('option', given, optionNames(command ?? program), path);
   const words = error.message.replace(/^error: /, '');

@@ -123,6 +123,8 @@ function blockLayers(colours: MapColours, selected: string | null): LayerSpecifi
       id: 'block-line',
       type: 'line',
       source: 'blocks',
+      // Where blocks share a border the better rank is drawn on top.
+      layout: { 'line-sort-key': ['-', 0, ['get', 'rank']] },
       paint: {
         'line-color': ['case', isFirst, colours.ink, colours.blockLine],
         'line-width': ['case', isFirst, 1.8, 0.8],

@@ -39,8 +39,8 @@ export function townMap(holder: HTMLElement, project: Project, layers: Layers, e
   const scale = new ScaleControl({ unit: 'metric', maxWidth: 120 });
   map.addControl(scale, 'bottom-right');
   nameCanvas(map, project);
-  // Hatches are drawn when the style first asks for them, so they survive a change of theme.
-  map.on('styleimagemissing', ({ id }) => {
+  // Hatches are drawn when the style asks for them, so they survive a change of theme.
+  map.setMissingStyleImageResolver((id) => {
     const hatch = hatchImages(theme()).find((each) => each.name === id);
     if (hatch && !map.hasImage(id)) map.addImage(id, hatch.image, { pixelRatio: hatch.pixelRatio });
   });

@@ -10,25 +10,25 @@ export function legend(): HTMLElement {
     'details',
     { class: 'legend' },
     element('summary', {}, 'Legend'),
-    element('p', {}, 'Pavement by share of its area expected to show stain'),
+    element('p', { id: 'legend-pavement' }, 'Share of pavement expected to show stain'),
     element(
       'ul',
-      { class: 'classes' },
+      { class: 'classes', 'aria-labelledby': 'legend-pavement' },
       element(
         'li',
         {},
         element('span', { class: 'swatch clean', 'aria-hidden': 'true' }),
-        `clean (under ${CLEAN_BELOW_PCT} %)`,
+        `under ${CLEAN_BELOW_PCT} %`,
       ),
       ...classes,
     ),
     element(
       'ul',
       { class: 'marks' },
-      mark('crown staining', 'Crown with a staining cause; % affected'),
-      mark('crown', 'Crown without one'),
-      mark('drift', 'Edge of its fallout (drip line plus drift)'),
-      mark('block-first', 'Block of the first five ranks'),
+      mark('crown staining', 'crown with a staining cause'),
+      mark('crown', 'crown without'),
+      mark('drift', 'its fallout: drip line and drift'),
+      mark('block-first', 'ranks 1 to 5'),
     ),
   );
   details.open = matchMedia('(min-width: 60rem)').matches;

@@ -1,0 +1,81 @@
+/** The ranking as a planner would read it aloud: a heading, a table, the totals, what is wrong with the data. */
+import type { Assessment, BlockResult } from '@crownfall/assessment';
+import { summariseFindings } from '@crownfall/survey';
+import { type Column, layOut } from '../terminal/table.ts';
+import { areaText, grouped, percentText, squareFeet } from './quantities.ts';
+import { reasonFor } from './reason.ts';
+
+export interface ReportOptions {
+  readonly rows: number;
+  readonly out: string;
+  /** Characters to a line. */
+  readonly width: number;
+}
+
+export function rankingReport(assessment: Assessment, { rows, out, width }: ReportOptions): string {
+  const shown = assessment.blocks.slice(0, rows);
+  const more = assessment.blocks.length - shown.length;
+  const table = layOut(
+    columns(assessment.units),
+    shown.map((block) => row(block, assessment.units)),
+    width,
+  );
+  return [
+    ...heading(assessment),
+    '',
+    ...table,
+    ...(more > 0 ? [`… and ${more} more blocks, in ${out}/blocks.geojson`] : []),
+    '',
+    ...totals(assessment),
+    summariseFindings(assessment.findings),
+    `Written to ${out}.`,
+  ].join('\n');
+}
+
+function heading({ title, season, run }: Assessment): string[] {
+  const asOf = run.asOf === null ? '' : `, as of ${run.asOf}`;
+  const first = `${title} – blocks by stained pavement – season ${season}${asOf}`;
+  if (run.calibrated) return [first];
+  const k = grouped(run.settings.dose_coefficient, 2);
+  return [
+    first,
+    `Uncalibrated: the dose coefficient is assumed (k = ${k}). Compare blocks; do not quote single figures.`,
+  ];
+}
+
+function columns(units: Assessment['units']): Column[] {
+  return [
+    { title: 'rank', align: 'right' },
+    { title: 'block', align: 'left' },
+    { title: 'stained m²', align: 'right' },
+    ...(units === 'us' ? [{ title: 'stained ft²', align: 'right' } as const] : []),
+    { title: 'of pavement', align: 'right' },
+    { title: 'trees', align: 'right' },
+    { title: 'rated', align: 'right' },
+    { title: 'why', align: 'left' },
+  ];
+}
+
+function row(block: BlockResult, units: Assessment['units']): string[] {
+  const stainedM2 = block.stainedM2.value;
+  return [
+    String(block.rank),
+    block.name === null ? block.blockId : `${block.blockId} ${block.name}`,
+    grouped(stainedM2, 1),
+    ...(units === 'us' ? [grouped(squareFeet(stainedM2), 0)] : []),
+    percentText(stainedM2 / block.pavementM2),
+    String(block.trees),
+    String(block.treesRated),
+    reasonFor(block, units),
+  ];
+}
+
+function totals({ total, units, blocks, trees, run }: Assessment): string[] {
+  const rated = trees.filter((tree) => tree.severityFrom === 'rating').length;
+  const share = percentText(total.stainedM2.value / total.pavementM2);
+  return [
+    `In all ${areaText(total.stainedM2.value, units)} of pavement expected to show stain, ${share} of ${areaText(total.pavementM2, units)};`,
+    `${areaText(total.driplineM2, units)} lies under crowns, ${areaText(total.falloutM2, units)} under crowns and their drift.`,
+    `${grouped(trees.length, 0)} trees, ${grouped(rated, 0)} rated; ${grouped(blocks.length, 0)} blocks.${run.draws === 0 ? ' No ranges were drawn.' : ''}`,
+  ];
+}

@@ -1,0 +1,1 @@
+export const driftLayer=(_:unknown)=>({type:'FeatureCollection',features:[] as unknown[]});

@@ -1,0 +1,36 @@
+/** What the server tells browsers they may do, and which names it answers to. */
+
+/**
+ * The page loads only from this server: no other script, picture, font or request. `data:` and `blob:` pictures are the map
+ * library's own icons and textures.
+ */
+export const SECURITY_HEADERS: Readonly<Record<string, string>> = {
+  'content-security-policy': [
+    "default-src 'none'",
+    "script-src 'self'",
+    "worker-src 'self'",
+    "style-src 'self'",
+    "img-src 'self' data: blob:",
+    "font-src 'self'",
+    "connect-src 'self'",
+    "base-uri 'none'",
+    "form-action 'none'",
+    "frame-ancestors 'none'",
+  ].join('; '),
+  'x-content-type-options': 'nosniff',
+  'referrer-policy': 'no-referrer',
+  'cross-origin-opener-policy': 'same-origin',
+  'cross-origin-resource-policy': 'same-origin',
+};
+
+const LOOPBACK = ['localhost', '127.0.0.1', '[::1]', '::1'];
+
+/**
+ * Whether a request with this Host header may be answered by a server bound to `boundTo`. Bound to loopback, only loopback
+ * names are: a foreign web page that points its own name at this machine (DNS rebinding) gets nothing.
+ */
+export function answersTo(hostHeader: string | undefined, boundTo: string): boolean {
+  if (!LOOPBACK.includes(boundTo)) return true;
+  const name = (hostHeader ?? '').replace(/:\d+$/, '').toLowerCase();
+  return LOOPBACK.includes(name);
+}
