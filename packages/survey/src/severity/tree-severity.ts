@@ -46,6 +46,8 @@ export interface SeverityGroup {
     readonly weightedSeverity: number;
     readonly weightedLo: number;
     readonly weightedHi: number;
+    readonly open: boolean;
+    readonly cause: Cause;
   }[];
 }
 

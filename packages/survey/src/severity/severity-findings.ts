@@ -1,0 +1,29 @@
+/** What a person should know about how the severities came about. */
+import type { Finding } from '@crownfall/geometry';
+import { finding } from '../findings/finding-codes.ts';
+import type { SeverityGroup, TreeSeverity } from './tree-severity.ts';
+import type { VisitGate } from './visit-gate.ts';
+
+/** Findings about disputed diagnoses, and about hosts of which no tree has a figure. */
+export function severityFindings(
+  gates: ReadonlyMap<string, VisitGate>,
+  groups: ReadonlyMap<string, SeverityGroup>,
+  trees: readonly TreeSeverity[],
+): Finding[] {
+  const findings: Finding[] = [];
+  const without = new Map<string, number>();
+  for (const { treeId, from, group } of trees) {
+    if (from === 'none') without.set(group, (without.get(group) ?? 0) + 1);
+    const gate = gates.get(treeId);
+    if (gate?.dispute === undefined) continue;
+    const facts = { ...gate.dispute, taken: gate.cause };
+    findings.push(finding('raters-disagree', 'note/assumed', { layer: 'ratings', feature: treeId }, facts));
+  }
+  for (const [key, group] of groups) {
+    const count = without.get(key);
+    if (count === undefined) continue;
+    const facts = { host: group.host ?? undefined, count };
+    findings.push(finding('host-without-ratings', 'warning/left_out', { layer: 'ratings' }, facts));
+  }
+  return findings;
+}
