@@ -20,6 +20,7 @@ const READER_FACTS = {
   'csv-ragged-row': ['got', 'expected'],
   'csv-delimiter-guessed': ['delimiter'],
   'csv-quote-unclosed': [],
+  'csv-header-repeated': ['got', 'read_as'],
   'geojson-invalid': ['problem'],
   'imagery-does-not-meet': ['extent?', 'other_extent?'],
 } as const;
