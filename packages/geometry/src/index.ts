@@ -2,10 +2,31 @@ export type { CrownShape, LonLat } from './crown-shape.ts';
 export type { CoordinateSystem, DatumReading } from './crs/coordinate-system.ts';
 export { type CrsFinding, isCrsFinding, resolveCrs } from './crs/resolve-crs.ts';
 export type { Finding, GeometryFindingCode, Place } from './finding.ts';
+export { type WidenOptions, widenLine } from './line/widen-line.ts';
+export { cleanRegion } from './offset/clean-region.ts';
+export { type DriftRing, falloutZone, type Wind } from './offset/fallout-zone.ts';
+export { offsetRegion, translated } from './offset/offset-region.ts';
+export {
+  crownArea,
+  crownAreaFromRadii,
+  meanSpread,
+  quadraticMeanRadius,
+  type RadiiAreaConvention,
+} from './outline/crown-measures.ts';
+export { type CrownOutline, crownOutline, type OutlineOptions } from './outline/crown-outline.ts';
+export { crownShapeInPlane, type ForwardPlane, type PlaneCrownShape } from './outline/plane-crown-shape.ts';
+export { regionArea, regionCentroid } from './outline/region-measures.ts';
 export type { Box, FalloutZone, OverlayInput, OverlayLedger, ZoneSource } from './overlay/ledger.ts';
 export { reckonOverlay } from './overlay/reckon-overlay.ts';
 export { equalAreaPlane, type LocalPlane, planeOf } from './plane/local-plane.ts';
 export type { Coordinates, Frame, LonLatGeometry, Region, Ring } from './ring.ts';
 export { reversed, signedArea } from './ring.ts';
+export {
+  type BlockOptions,
+  type BlocksFromStreets,
+  blocksFromStreets,
+  type StreetNetwork,
+} from './streets/blocks-from-streets.ts';
+export { type Extent, squareCells } from './streets/square-cells.ts';
 export type { Degrees, Fraction, Metres, SquareMetres } from './units.ts';
 export { degrees, fraction, METRES_PER_FOOT, metres, squareMetres } from './units.ts';

@@ -68,7 +68,8 @@ function isClosed(points: Float64Array): boolean {
 }
 
 function rounded(points: Float64Array, halfM: number, joins: ArcJoins): Ring {
-  const path = points.length === 2 ? Float64Array.of(points[0], points[1], points[0] + SAME_POINT_M, points[1]) : points;
+  const path =
+    points.length === 2 ? Float64Array.of(points[0], points[1], points[0] + SAME_POINT_M, points[1]) : points;
   return offsetRing(thereAndBack(path), { distanceM: halfM, joins, trims: true });
 }
 

@@ -65,7 +65,9 @@ function windings(lines: PlanarLines, cycles: Cycles, gain: readonly number[]): 
   const known = new Uint8Array(cycles.nodes.length);
   const enclosing = enclosingFaces(lines, cycles);
   const sides = sidesOfCycles(cycles, gain);
-  const outsides = cycles.area.flatMap((area, c) => (area > 0 ? [] : [c])).sort((a, b) => cycles.area[a] - cycles.area[b]);
+  const outsides = cycles.area
+    .flatMap((area, c) => (area > 0 ? [] : [c]))
+    .sort((a, b) => cycles.area[a] - cycles.area[b]);
   for (const outside of outsides) {
     if (enclosing[outside] !== -1) winding[outside] = winding[enclosing[outside]];
     known[outside] = 1;

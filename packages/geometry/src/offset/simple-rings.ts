@@ -22,7 +22,8 @@ export function trimmedRing(ring: Ring): Ring {
   }
   let first = 0;
   while (kept.length - first >= 6 && closesBadly(kept, first)) {
-    if (isSame(kept, first, kept.length - 2) || isSpike(kept, kept.length - 4, kept.length - 2, first)) kept.length -= 2;
+    if (isSame(kept, first, kept.length - 2) || isSpike(kept, kept.length - 4, kept.length - 2, first))
+      kept.length -= 2;
     else first += 2;
   }
   if (kept.length - first < 6) return new Float64Array(0);
@@ -41,9 +42,7 @@ function pushTrimmed(kept: number[], x: number, y: number): void {
 
 function closesBadly(kept: readonly number[], first: number): boolean {
   const last = kept.length - 2;
-  return (
-    isSame(kept, first, last) || isSpike(kept, last - 2, last, first) || isSpike(kept, last, first, first + 2)
-  );
+  return isSame(kept, first, last) || isSpike(kept, last - 2, last, first) || isSpike(kept, last, first, first + 2);
 }
 
 function isSame(c: readonly number[], i: number, j: number): boolean {
@@ -81,7 +80,8 @@ export function isProperRegion(rings: Region): boolean {
   const shells = rings.filter((ring) => signedArea(ring) > 0);
   const holes = rings.filter((ring) => signedArea(ring) < 0);
   if (shells.length + holes.length < rings.length) return false;
-  if (!shells.every((ring) => isConvex(ring) || !ringsTouch(ring)) || holes.some((ring) => ringsTouch(ring))) return false;
+  if (!shells.every((ring) => isConvex(ring) || !ringsTouch(ring)) || holes.some((ring) => ringsTouch(ring)))
+    return false;
   return holes.every((hole, i) => {
     const others = rings.filter((ring) => ring !== hole);
     if (others.some((ring) => ringsTouch(hole, ring))) return false;
