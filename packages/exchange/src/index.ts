@@ -1,1 +1,12 @@
-export {};
+export { type ByteStream, oneChunk } from './byte-stream.ts';
+export { readCsv } from './csv/read-csv.ts';
+export { type CsvRecord, writeCsv } from './csv/write-csv.ts';
+export { ONE_STRING_BYTES, readGeoJson } from './geojson/read-geojson.ts';
+export { type OutFeature, type WriteGeoJsonOptions, writeGeoJson } from './geojson/write-geojson.ts';
+export type { LayerEntry, LayerReading, LayerSource } from './layer-reading.ts';
+export { type LayerFormat, READABLE_FORMATS } from './project/layer-format.ts';
+export { type LayerText, layerText } from './project/layer-text.ts';
+export { type ProjectFile, readProjectFile } from './project/project-file.ts';
+export { readLayer } from './project/read-layer.ts';
+export { type ResultFile, type RunFacts, resultFiles } from './results/result-files.ts';
+export { degree, m2, metre, pct, rounded, share } from './round.ts';

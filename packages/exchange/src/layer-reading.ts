@@ -1,0 +1,55 @@
+import type { Finding, Place } from '@crownfall/geometry';
+import type { LayerName, RawLayer } from '@crownfall/survey';
+import type { ByteStream } from './byte-stream.ts';
+
+/** How a project describes one layer's file. */
+export interface LayerEntry {
+  /** As written in project.json. */
+  readonly path: string;
+  readonly crs?: string;
+  /** OUR_NAME: THEIR_NAME. Columns that are not named here keep their own name. */
+  readonly fields?: Readonly<Record<string, string>>;
+  /** OUR_NAME: the unit the file has it in. */
+  readonly units?: Readonly<Record<string, string>>;
+  /** Table columns (their names) whose cells are not what they look like: `text`, or JSON text in each cell. */
+  readonly types?: Readonly<Record<string, 'text' | 'json'>>;
+}
+
+/** One file to read as one layer. */
+export interface LayerSource {
+  readonly bytes: ByteStream;
+  readonly entry: LayerEntry;
+  /** Which layer of a project it is; without it the reader has no field that names a feature. */
+  readonly layer?: LayerName;
+}
+
+export interface LayerReading {
+  /** null when nothing could be read. */
+  readonly layer: RawLayer | null;
+  readonly findings: readonly Finding[];
+}
+
+/** The field that names a record of each layer. */
+export const ID_FIELD: Readonly<Record<LayerName, string>> = {
+  crowns: 'tree_id',
+  pavement: 'pavement_id',
+  blocks: 'block_id',
+  ratings: 'tree_id',
+  quadrats: 'quadrat_id',
+  complaints: 'complaint_id',
+  bloom: 'tree_id',
+  water: 'water_id',
+  sites: 'site_id',
+  streets: 'street_id',
+};
+
+/** Where a source is, for its findings. */
+export function placeOf(source: Pick<LayerSource, 'entry' | 'layer'>): Place {
+  return { ...(source.layer === undefined ? {} : { layer: source.layer }), file: source.entry.path };
+}
+
+/** How a person would name a feature: by its own id, else by its position in the file, `#12`. */
+export function featureName(layer: LayerName | undefined, properties: object, row: number): string {
+  const id = layer === undefined ? undefined : (properties as Record<string, unknown>)[ID_FIELD[layer]];
+  return (typeof id === 'string' && id !== '') || typeof id === 'number' ? String(id) : `#${row}`;
+}

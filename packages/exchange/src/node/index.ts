@@ -1,0 +1,5 @@
+export { type ConvertReport, convertProject } from './convert-project.ts';
+export { Outage } from './outage.ts';
+export { projectFolder, type ReadProjectOptions, readProject } from './read-project.ts';
+export { type TextFile, writeFiles } from './write-files.ts';
+export { writeResults } from './write-results.ts';
