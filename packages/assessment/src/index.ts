@@ -1,1 +1,16 @@
-export type * from './result.ts';
+export { type AssessOptions, assess, isStopped, type Stopped } from './assess.ts';
+export type { BlockSource, Ground, GroundBlock, GroundCrown, GroundPavement } from './ground/ground.ts';
+export { reckonGeometry } from './ground/reckon-geometry.ts';
+export { type Progress, STAGES, type Stage } from './progress.ts';
+export { type BlockNotes, type Ranking, rank } from './rank-stage.ts';
+export type {
+  Assessment,
+  BlameRow,
+  BlockResult,
+  LedgerRow,
+  PavementResult,
+  RunRecord,
+  TreeResult,
+} from './result.ts';
+export { compose, type Stages } from './results/compose.ts';
+export { reckonStain, type Stain } from './stain-stage.ts';

@@ -4,7 +4,7 @@
  */
 import type { Finding, LonLat, LonLatGeometry } from '@crownfall/geometry';
 import type { BloomState, ScorePart } from '@crownfall/priority';
-import type { CrownFigures, PavementFigures } from '@crownfall/stain';
+import type { CrownFigures, PavementFigures, Ranged } from '@crownfall/stain';
 import type { Cause, Extra, PavementKind, Settings, Surface } from '@crownfall/survey';
 
 export interface BlockResult extends PavementFigures {
@@ -61,6 +61,13 @@ export interface LedgerRow extends PavementFigures {
   readonly kind: PavementKind;
 }
 
+/** Whose stain a block bears: a block and a tree with the stained area attributed to it there. Sums to the block's. */
+export interface BlameRow {
+  readonly blockId: string | null;
+  readonly treeId: string;
+  readonly stainedM2: Ranged;
+}
+
 export interface RunRecord {
   readonly settings: Settings;
   readonly asOf: string | null;
@@ -83,6 +90,8 @@ export interface Assessment {
   readonly pavement: readonly PavementResult[];
   /** By block in rank order, then by kind; the rows outside every block last. */
   readonly ledger: readonly LedgerRow[];
+  /** By block in rank order, the greatest share first; only pairs with a stain. Rows outside every block last. */
+  readonly blame: readonly BlameRow[];
   readonly total: PavementFigures;
   readonly findings: readonly Finding[];
   readonly run: RunRecord;

@@ -1,0 +1,72 @@
+/** Blocks on the ground: the project's own, else faces of its street network, else square cells over its pavement. */
+import { blocksFromStreets, type Finding, type LocalPlane, type Region, squareCells } from '@crownfall/geometry';
+import type { Block, Settings, Street } from '@crownfall/survey';
+import { lonLatArea, orientedArea } from '../lonlat-area.ts';
+import { boundsOf } from '../region-lookup.ts';
+import { drawnRegion } from './drawn-region.ts';
+import type { BlockSource, GroundBlock } from './ground.ts';
+
+export interface PlacedBlocks {
+  readonly from: BlockSource;
+  readonly blocks: readonly GroundBlock[];
+  /** By block, in the plane. */
+  readonly regions: readonly Region[];
+  readonly findings: readonly Finding[];
+}
+
+/** The blocks to reckon by. Derived ones are numbered from south-west to north-east: `block-001`. */
+export function placeBlocks(
+  { blocks, streets }: { readonly blocks: readonly Block[]; readonly streets: readonly Street[] },
+  pavement: readonly Region[],
+  plane: LocalPlane,
+  settings: Pick<Settings, 'block_cell_m' | 'block_min_m2'>,
+): PlacedBlocks {
+  if (blocks.length > 0) return givenBlocks(blocks, plane);
+  const findings: Finding[] = [];
+  if (streets.length > 0) {
+    const lines = streets.flatMap((street) => street.lines.map((line) => plane.forward(line)));
+    const faces = blocksFromStreets(lines, { minAreaM2: settings.block_min_m2 });
+    for (const finding of faces.findings) findings.push({ ...finding, where: { ...finding.where, layer: 'streets' } });
+    if (faces.blocks.length > 0) return { ...derived('streets', faces.blocks, plane), findings };
+  }
+  return { ...derived('cells', cellsOver(pavement, settings.block_cell_m), plane), findings };
+}
+
+/** Blocks made of regions, numbered in the order given. */
+export function derived(from: BlockSource, regions: readonly Region[], plane: LocalPlane): PlacedBlocks {
+  const digits = Math.max(3, String(regions.length).length);
+  const blocks = regions.map((region, i) => ({
+    blockId: `block-${String(i + 1).padStart(digits, '0')}`,
+    name: null,
+    geometry: lonLatArea(region, plane.inverse),
+    extra: {},
+  }));
+  return { from, blocks, regions, findings: [] };
+}
+
+function givenBlocks(given: readonly Block[], plane: LocalPlane): PlacedBlocks {
+  const blocks: GroundBlock[] = [];
+  const regions: Region[] = [];
+  const findings: Finding[] = [];
+  for (const { blockId, name, polygons, extra } of given) {
+    const read = drawnRegion(polygons, plane, { layer: 'blocks', feature: blockId });
+    findings.push(...read.findings);
+    if (read.region.length === 0) continue;
+    regions.push(read.region);
+    blocks.push({ blockId, name: name ?? null, geometry: orientedArea(polygons), extra });
+  }
+  return { from: 'given', blocks, regions, findings };
+}
+
+/** The cells of one grid that the boxes of the pavement's rings meet, row by row from the south-west. */
+function cellsOver(pavement: readonly Region[], sideM: number): Region[] {
+  const cells = new Map<string, { readonly row: number; readonly column: number; readonly cell: Region }>();
+  for (const ring of pavement.flat()) {
+    const [minX, minY, maxX, maxY] = boundsOf([ring]);
+    for (const cell of squareCells({ minX, minY, maxX, maxY }, sideM)) {
+      const [column, row] = [Math.round(cell[0][0] / sideM), Math.round(cell[0][1] / sideM)];
+      cells.set(`${column} ${row}`, { row, column, cell });
+    }
+  }
+  return [...cells.values()].sort((a, b) => a.row - b.row || a.column - b.column).map(({ cell }) => cell);
+}

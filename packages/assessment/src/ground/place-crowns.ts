@@ -1,0 +1,86 @@
+/** Crowns on the ground: outlines in the plane, areas, and the fallout zones made from them when the overlay asks. */
+import {
+  crownOutline,
+  crownShapeInPlane,
+  type Finding,
+  falloutZone,
+  type LocalPlane,
+  meanSpread,
+  type Region,
+  regionArea,
+  type ZoneSource,
+} from '@crownfall/geometry';
+import type { Settings, Tree } from '@crownfall/survey';
+import Flatbush from 'flatbush';
+import { lonLatArea, orientedArea } from '../lonlat-area.ts';
+import { counted, type Progress } from '../progress.ts';
+import { boundsOf } from '../region-lookup.ts';
+import { drawnRegion, tidied } from './drawn-region.ts';
+import type { GroundCrown } from './ground.ts';
+
+/** A crown before its block is known, with its outline in the plane. */
+export interface PlacedCrown extends Omit<GroundCrown, 'block'> {
+  readonly outline: Region;
+}
+
+export interface PlacedCrowns {
+  readonly crowns: readonly PlacedCrown[];
+  readonly findings: readonly Finding[];
+}
+
+/** Outlines all crowns, m in the plane. A crown without a usable outline is left out, with a finding. */
+export function placeCrowns(
+  trees: readonly Tree[],
+  plane: LocalPlane,
+  settings: Pick<Settings, 'chord_tolerance_m'>,
+  progress: Progress,
+): PlacedCrowns {
+  const crowns: PlacedCrown[] = [];
+  const findings: Finding[] = [];
+  for (const [treeIndex, tree] of counted('crowns', trees, progress)) {
+    const { crown } = tree;
+    const where = { layer: 'crowns', feature: tree.treeId };
+    const drawn = crown.from === 'polygon' ? drawnRegion(crown.polygons, plane, where) : null;
+    const shape = drawn ? { from: 'polygon' as const, region: drawn.region } : crownShapeInPlane(crown, plane);
+    const read = drawn ?? crownOutline(shape, { chordToleranceM: settings.chord_tolerance_m });
+    for (const finding of read.findings) findings.push({ ...finding, where: { ...finding.where, ...where } });
+    const outline = tidied(read.region);
+    if (outline.length === 0) continue;
+    crowns.push({
+      tree,
+      treeIndex,
+      crownM2: regionArea(outline),
+      spreadM: meanSpread(shape),
+      geometry: crown.from === 'polygon' ? orientedArea(crown.polygons) : lonLatArea(outline, plane.inverse),
+      outline,
+    });
+  }
+  return { crowns, findings };
+}
+
+/** Fallout zones by crown, made anew each time one is asked for, so that they are never all in memory. */
+export function zonesOf(
+  crowns: readonly PlacedCrown[],
+  settings: Pick<Settings, 'drift_rings' | 'wind' | 'chord_tolerance_m'>,
+): ZoneSource {
+  const { drift_rings: rings, wind, chord_tolerance_m: toleranceM } = settings;
+  // A mitre reaches at most √2 of its distance.
+  const reachM = 1.5 * (rings.at(-1)?.to_m ?? 0) + wind.distance_m + toleranceM;
+  return {
+    count: crowns.length,
+    box: (zone) => {
+      const [minX, minY, maxX, maxY] = boundsOf(crowns[zone].outline);
+      return { minX: minX - reachM, minY: minY - reachM, maxX: maxX + reachM, maxY: maxY + reachM };
+    },
+    layers: (zone) => falloutZone(crowns[zone].outline, rings, toleranceM, wind).layers,
+  };
+}
+
+/** Index of the crowns' boxes; null without crowns. */
+export function crownBoxes(crowns: readonly PlacedCrown[]): Flatbush | null {
+  if (crowns.length === 0) return null;
+  const boxes = new Flatbush(crowns.length);
+  for (const { outline } of crowns) boxes.add(...boundsOf(outline));
+  boxes.finish();
+  return boxes;
+}

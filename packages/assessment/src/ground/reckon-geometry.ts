@@ -1,0 +1,71 @@
+/** The geometry stage: everything placed on one plane and overlaid once. Nothing after it asks for a coordinate again. */
+import { equalAreaPlane, type LocalPlane, type OverlayLedger, reckonOverlay } from '@crownfall/geometry';
+import type { Settings, Survey } from '@crownfall/survey';
+import { noProgress, type Progress } from '../progress.ts';
+import { RegionLookup } from '../region-lookup.ts';
+import { allPositions } from './all-positions.ts';
+import type { Ground } from './ground.ts';
+import { derived, type PlacedBlocks, placeBlocks } from './place-blocks.ts';
+import { crownBoxes, placeCrowns, zonesOf } from './place-crowns.ts';
+import { placePavement } from './place-pavement.ts';
+
+/**
+ * Places crowns, pavement and blocks on the survey's own equal-area plane and reckons the overlay ledger. Depends on the
+ * settings of geometry (drift rings, wind, tolerance, cells, complaint distance), not on ratings or weights. A survey without
+ * crowns or pavement gives an empty ledger.
+ */
+export function reckonGeometry(survey: Survey, settings: Settings, progress: Progress = noProgress): Ground {
+  const plane = equalAreaPlane(allPositions(survey));
+  const placed = placeCrowns(survey.trees, plane, settings, progress);
+  const pieces = placePavement(survey.pavement, plane, settings, progress);
+  progress('blocks', 0, 1);
+  const candidates = placeBlocks(survey, pieces.regions, plane, settings);
+  progress('blocks', 1, 1);
+
+  progress('overlay', 0, 1);
+  const zones = zonesOf(placed.crowns, settings);
+  const overlay = reckonOverlay({ zones, pieces: pieces.regions, blocks: candidates.regions });
+  progress('overlay', 1, 1);
+
+  const { blocks, ledger } = withoutBareCells(candidates, overlay, plane);
+  const lookup = new RegionLookup(blocks.regions);
+  const reachM = settings.priority.complaint_distance_m;
+  return {
+    plane: plane.definition,
+    crowns: placed.crowns.map(({ outline: _outline, ...crown }) => ({ ...crown, block: holding(crown.tree.at) })),
+    pavement: pieces.pavement,
+    blocks: blocks.blocks,
+    blocksFrom: blocks.from,
+    ledger,
+    complaintBlock: Int32Array.from(survey.complaints, ({ at }) => {
+      const [x, y] = plane.forward([at.lon, at.lat]);
+      return lookup.holdingOrNearest(x, y, reachM);
+    }),
+    near: { crownBoxes: crownBoxes(placed.crowns), forward: plane.forward },
+    findings: [...placed.findings, ...pieces.findings, ...candidates.findings],
+  };
+
+  function holding({ lon, lat }: { readonly lon: number; readonly lat: number }): number {
+    const [x, y] = plane.forward([lon, lat]);
+    return lookup.holding(x, y);
+  }
+}
+
+/** Square cells are laid by boxes; those that turn out to hold no pavement are dropped and the rest numbered anew. */
+function withoutBareCells(
+  candidates: PlacedBlocks,
+  overlay: OverlayLedger,
+  plane: LocalPlane,
+): { readonly blocks: PlacedBlocks; readonly ledger: OverlayLedger } {
+  if (candidates.from !== 'cells') return { blocks: candidates, ledger: overlay };
+  const number = new Int32Array(candidates.regions.length).fill(-1);
+  for (const block of overlay.block) if (block >= 0) number[block] = 0;
+  const kept = candidates.regions.filter((_, block) => number[block] === 0);
+  let next = 0;
+  for (let block = 0; block < number.length; block++) if (number[block] === 0) number[block] = next++;
+  const block = overlay.block.map((was) => (was < 0 ? -1 : number[was]));
+  return {
+    blocks: { ...derived('cells', kept, plane), findings: candidates.findings },
+    ledger: { ...overlay, block },
+  };
+}
