@@ -1,3 +1,5 @@
+export { CATALOGUES, describeFinding, type FindingWords } from './catalogue/describe-finding.ts';
+export type { Catalogue, Language, Words } from './catalogue/words.ts';
 export type {
   Fact,
   FactsOf,
@@ -8,11 +10,36 @@ export type {
 } from './findings/finding-codes.ts';
 export { FINDING_FACTS, finding } from './findings/finding-codes.ts';
 export { nearestWord } from './findings/nearest-word.ts';
-export * from './project-input.ts';
+export { type FindingGroup, summariseFindings } from './findings/summarise-findings.ts';
+export type { LayerName, ProjectInput, RawFeature, RawLayer } from './project-input.ts';
+export { LAYER_NAMES } from './project-input.ts';
 export { daysBetween, isIsoDay } from './reading/date-text.ts';
 export { isMissing, type NumberReading, readNumber } from './reading/number-text.ts';
 export { readSurvey, type SurveyReading } from './reading/read-survey.ts';
-export * from './records.ts';
+export type {
+  Block,
+  BloomObservation,
+  Cause,
+  Complaint,
+  Confidence,
+  Extra,
+  FootTraffic,
+  GallLoad,
+  Pavement,
+  PavementKind,
+  PavementShape,
+  Quadrat,
+  Rating,
+  SeverityInterval,
+  Site,
+  Street,
+  Surface,
+  Survey,
+  Tree,
+  WaterFeature,
+  YesNoUnknown,
+} from './records.ts';
+export { CAUSES, CONFIDENCES, FOOT_TRAFFIC, GALL_LOADS, PAVEMENT_KINDS, SURFACES } from './records.ts';
 export type { ClassScale, ScaleClass } from './scales/class-scale.ts';
 export { severityOfClass, severityOfPercent } from './scales/class-scale.ts';
 export { FOREST_SERVICE_CROWN } from './scales/forest-service-crown.ts';
@@ -21,7 +48,8 @@ export { PUBLISHED_SCALES, scalesOf } from './scales/scales-of.ts';
 export { type FieldOf, type FieldRule, fieldRule, schemas } from './schemas/layer-schemas.ts';
 export { readSettings, type SettingsReading } from './settings/read-settings.ts';
 export { settingsSchema } from './settings/settings-schema.ts';
-export * from './settings.ts';
+export type { ClassTable, Criterion, PrioritySettings, ReferenceLevels, Settings } from './settings.ts';
+export { CRITERIA, DEFAULT_SETTINGS } from './settings.ts';
 export { asOfDay } from './severity/as-of-day.ts';
 export { gateOf, type RatingGate } from './severity/rating-gate.ts';
 export { severityOfTrees } from './severity/severity-of-trees.ts';

@@ -70,8 +70,8 @@ const RECKONING_FACTS = {
 
 /** Found by the geometry package. */
 const GEOMETRY_FACTS = {
-  'crs-unknown': ['got?', 'crs?'],
-  'crs-datum-refused': ['got?', 'crs?', 'datum?'],
+  'crs-unknown': ['given?', 'reason?', 'detail?'],
+  'crs-datum-refused': ['given?', 'datum?', 'reason?'],
   'crs-missing': [],
   'lonlat-out-of-range': ['got?'],
   'lonlat-maybe-swapped': ['got?'],
