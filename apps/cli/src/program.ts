@@ -1,12 +1,11 @@
 /** The command line's table of contents. A command is listed here only when it works. */
 import { Command } from 'commander';
 import { checkCommand } from './commands/check.ts';
+import type { Finish } from './commands/common-options.ts';
 import { convertCommand } from './commands/convert.ts';
 import { reckonCommand } from './commands/reckon.ts';
 import { serveCommand } from './commands/serve.ts';
-
-/** Told the exit code of a command that ended without throwing. */
-export type Finish = (code: number) => void;
+import { ownVersion } from './versions.ts';
 
 const ABOUT = `Maps street-tree crowns over pavement, reckons the stained area below them and ranks blocks by it.
 
@@ -24,7 +23,7 @@ export function buildProgram(finish: Finish): Command {
   const program = new Command('crownfall')
     .description(ABOUT)
     .usage('COMMAND PROJECT [options]')
-    .version('0.1.0', '--version', 'print the version')
+    .version(ownVersion(), '--version', 'print the version')
     .helpOption('-h, --help', 'print this help')
     .helpCommand(false)
     .addHelpText('after', AFTER);

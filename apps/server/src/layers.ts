@@ -1,8 +1,16 @@
+/** The map layers as GeoJSON text: the very text of the files that `crownfall reckon` writes. */
 import type { Assessment } from '@crownfall/assessment';
-import type { LonLatGeometry } from '@crownfall/geometry';
-const ring=(r:Float64Array)=>{const o:number[][]=[];for(let i=0;i<r.length;i+=2)o.push([r[i],r[i+1]]);if(o.length)o.push(o[0]);return o;};
-const geo=(g:LonLatGeometry)=>g.kind==='area'?{type:'MultiPolygon',coordinates:g.polygons.map(p=>p.map(ring))}:null;
-const fc=(features:unknown[])=>({type:'FeatureCollection',features});
-export const blockLayer=(a:Assessment)=>fc(a.blocks.map(b=>({type:'Feature',geometry:geo(b.geometry),properties:{block_id:b.blockId,rank:b.rank,name:b.name}})));
-export const pavementLayer=(a:Assessment)=>fc(a.pavement.map(b=>({type:'Feature',geometry:geo(b.geometry),properties:{pavement_id:b.pavementId,kind:b.kind,stained_pct:100*b.stainedM2.value/b.pavementM2}})));
-export const treeLayer=(a:Assessment)=>fc(a.trees.map(b=>({type:'Feature',geometry:geo(b.geometry),properties:{tree_id:b.treeId,host:b.host,dose:b.dose,severity_pct:b.severityPct,severity_from:b.severityFrom,cause:b.cause,crown_m2:b.crownM2,stained_m2:b.stainedM2.value}})));
+import { resultFiles } from '@crownfall/exchange';
+
+export type ResultLayer = 'blocks' | 'pavement' | 'trees';
+
+/** Blocks, pavement and trees by name. */
+export function resultLayers(assessment: Assessment): Readonly<Record<ResultLayer, string>> {
+  const files = resultFiles(assessment, { inputs: [], versions: {}, timings: {} });
+  const text = (name: ResultLayer): string => {
+    const file = files.find((each) => each.name === `${name}.geojson`);
+    if (file === undefined) throw new Error(`the results hold no ${name}.geojson`);
+    return [...file.text].join('');
+  };
+  return { blocks: text('blocks'), pavement: text('pavement'), trees: text('trees') };
+}

@@ -2,8 +2,9 @@
 import { existsSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { parseArgs } from 'node:util';
-import { assess } from '@crownfall/assessment';
+import { assess, isStopped } from '@crownfall/assessment';
 import { readProject } from '@crownfall/exchange/node';
+import type { Finding } from '@crownfall/geometry';
 import { describeFinding } from '@crownfall/survey';
 import { buildApp } from './app.ts';
 import { servedProject } from './served-project.ts';
@@ -33,8 +34,7 @@ export async function main(argv: string[]): Promise<number> {
 
 async function serve({ project, port, host }: Wish): Promise<number> {
   const assessment = assess(await readProject(project));
-  const stops = assessment.findings.filter((finding) => finding.effect === 'stops');
-  if (stops.length > 0) return say(stops.map((finding) => describeFinding(finding)).join('\n'), EXIT.dataStops);
+  if (isStopped(assessment)) return say(whyStopped(assessment.findings), EXIT.dataStops);
   const app = await buildApp({ project: servedProject(assessment), viewerDir: VIEWER_DIR, host });
   const address = await app.listen({ port, host });
   process.stdout.write(`Serving ${assessment.title} at ${address}\n`);
@@ -58,6 +58,13 @@ function readWish(argv: string[]): Wish | string {
   } catch (error) {
     return `crownfall-server: ${error instanceof Error ? error.message : String(error)}`;
   }
+}
+
+function whyStopped(findings: readonly Finding[]): string {
+  return findings
+    .filter((finding) => finding.effect === 'stops')
+    .map((finding) => describeFinding(finding))
+    .join('\n');
 }
 
 function stopSignal(): Promise<void> {

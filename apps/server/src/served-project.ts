@@ -1,9 +1,9 @@
 /** A reckoned project as the bodies that the server sends: made once, held as text. */
 import type { Assessment } from '@crownfall/assessment';
-const describeFinding=(f:any)=>f.code;
+import { describeFinding } from '@crownfall/survey';
 import { boundsOf } from './bounds.ts';
 import { driftLayer } from './drift-layer.ts';
-import { blockLayer, pavementLayer, treeLayer } from './layers.ts';
+import { resultLayers } from './layers.ts';
 
 export const LAYER_NAMES = ['blocks', 'pavement', 'trees', 'drift'] as const;
 export type LayerName = (typeof LAYER_NAMES)[number];
@@ -19,12 +19,7 @@ export function servedProject(assessment: Assessment): ServedProject {
   return {
     title: assessment.title,
     assessment: JSON.stringify(figuresOf(assessment)),
-    layers: {
-      blocks: JSON.stringify(blockLayer(assessment)),
-      pavement: JSON.stringify(pavementLayer(assessment)),
-      trees: JSON.stringify(treeLayer(assessment)),
-      drift: JSON.stringify(driftLayer(assessment)),
-    },
+    layers: { ...resultLayers(assessment), drift: driftLayer(assessment) },
   };
 }
 

@@ -1,11 +1,11 @@
 /** `crownfall check`: reads everything, prints what is wrong with it and what to do, writes nothing. */
+import { isStopped } from '@crownfall/assessment';
 import type { Command } from 'commander';
-import type { Finish } from '../program.ts';
 import { EXIT } from '../terminal/failure.ts';
 import { progressOn } from '../terminal/progress.ts';
-import { type CommonOptions, projectCommand, withCommonOptions } from './common-options.ts';
+import { type CommonOptions, type Finish, projectCommand, withCommonOptions } from './common-options.ts';
 import { findingsReport } from './findings-report.ts';
-import { reckonedProject, stopping } from './reckoned-project.ts';
+import { reckonedProject } from './reckoned-project.ts';
 
 const ABOUT = `Reads every layer of a project, checks it through the whole job and prints findings:
 what is wrong, where, and what to do. Writes nothing. Exits 1 when an error would stop the job.`;
@@ -23,10 +23,12 @@ export function checkCommand(finish: Finish): Command {
 
 async function check(project: string, options: CheckOptions): Promise<number> {
   const progress = progressOn(process.stderr, options.quiet === true);
-  const { title, findings, run } = await reckonedProject(project, progress).finally(progress.end);
+  const { input, outcome } = await reckonedProject(project, progress).finally(progress.end);
+  const title = input.title || project;
+  const { findings } = outcome;
   const report = options.json
-    ? JSON.stringify({ title, counts: run.counts, findings }, null, 2)
+    ? JSON.stringify({ title, stopped: isStopped(outcome), findings }, null, 2)
     : findingsReport(title, findings, { all: options.all === true });
   process.stdout.write(`${report}\n`);
-  return stopping(findings).length > 0 ? EXIT.dataStops : EXIT.done;
+  return isStopped(outcome) ? EXIT.dataStops : EXIT.done;
 }

@@ -1,6 +1,9 @@
 /** Options that every command takes, worded once. */
 import { Command, InvalidArgumentError } from 'commander';
 
+/** Told the exit code of a command that ended without throwing. */
+export type Finish = (code: number) => void;
+
 export interface CommonOptions {
   readonly json?: true;
   readonly quiet?: true;

@@ -1,15 +1,17 @@
 /** `crownfall reckon`: the main job. Prints the ranking, writes ledgers, map layers and the record of the run. */
+import { type Assessment, isStopped } from '@crownfall/assessment';
 import { writeResults } from '@crownfall/exchange/node';
+import type { Finding } from '@crownfall/geometry';
 import type { Command } from 'commander';
 import { InvalidArgumentError } from 'commander';
-import type { Finish } from '../program.ts';
 import { EXIT } from '../terminal/failure.ts';
 import { progressOn } from '../terminal/progress.ts';
-import { type CommonOptions, projectCommand, withCommonOptions } from './common-options.ts';
+import { versions } from '../versions.ts';
+import { type CommonOptions, type Finish, projectCommand, withCommonOptions } from './common-options.ts';
 import { findingsReport } from './findings-report.ts';
 import { rankingJson } from './ranking-json.ts';
 import { rankingReport } from './ranking-report.ts';
-import { reckonedProject, stopping } from './reckoned-project.ts';
+import { reckonedProject } from './reckoned-project.ts';
 
 const ABOUT = `Reckons the stained pavement under every crown and ranks the blocks by it.
 
@@ -35,25 +37,31 @@ export function reckonCommand(finish: Finish): Command {
 async function reckon(project: string, options: ReckonOptions): Promise<number> {
   const progress = progressOn(process.stderr, options.quiet === true);
   try {
-    const assessment = await reckonedProject(project, progress);
-    if (stopping(assessment.findings).length > 0) {
+    const { input, outcome, timings } = await reckonedProject(project, progress);
+    if (isStopped(outcome)) {
       progress.end();
-      process.stderr.write(`${findingsReport(assessment.title, assessment.findings, { all: false })}\n`);
-      process.stderr.write('Nothing was reckoned. Earlier results, if any, are untouched.\n');
-      return EXIT.dataStops;
+      return reportStopped(input.title || project, outcome.findings, options);
     }
-    progress.stage(`Writing ${options.out}`, 0.85);
-    await writeResults(options.out, assessment);
+    progress.stage(`Writing ${options.out}`, 0.92);
+    await writeResults(options.out, outcome, { inputs: input.sources, versions: versions(), timings });
     progress.end();
-    const width = process.stdout.columns ?? DEFAULT_WIDTH;
-    const report = options.json
-      ? JSON.stringify(rankingJson(assessment, options.out), null, 2)
-      : rankingReport(assessment, { rows: options.rows, out: options.out, width });
-    process.stdout.write(`${report}\n`);
+    process.stdout.write(`${report(outcome, options)}\n`);
     return EXIT.done;
   } finally {
     progress.end();
   }
+}
+
+function report(assessment: Assessment, { json, out, rows }: ReckonOptions): string {
+  if (json) return JSON.stringify(rankingJson(assessment, out), null, 2);
+  return rankingReport(assessment, { rows, out, width: process.stdout.columns ?? DEFAULT_WIDTH });
+}
+
+function reportStopped(title: string, findings: readonly Finding[], { json }: ReckonOptions): number {
+  if (json) process.stdout.write(`${JSON.stringify({ title, stopped: true, findings }, null, 2)}\n`);
+  process.stderr.write(`${findingsReport(title, findings, { all: false })}\n`);
+  process.stderr.write('Nothing was reckoned. Earlier results, if any, are untouched.\n');
+  return EXIT.dataStops;
 }
 
 /** Of a pipe or a file, which have no width of their own. */

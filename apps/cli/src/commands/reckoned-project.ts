@@ -1,17 +1,58 @@
 /** Reads and reckons a project, telling the progress; the part that `check` and `reckon` share. */
-import { type Assessment, assess } from '@crownfall/assessment';
+import { performance } from 'node:perf_hooks';
+import { type Assessment, assess, type Stage, type Stopped } from '@crownfall/assessment';
 import { readProject } from '@crownfall/exchange/node';
-import type { Finding } from '@crownfall/geometry';
+import type { ProjectInput } from '@crownfall/survey';
 import type { Progress } from '../terminal/progress.ts';
 
-export async function reckonedProject(path: string, progress: Progress): Promise<Assessment> {
-  progress.stage(`Reading ${path}`, 0.05);
-  const input = await readProject(path);
-  progress.stage('Reckoning stained pavement', 0.35);
-  return assess(input);
+export interface Reckoned {
+  readonly input: ProjectInput;
+  readonly outcome: Assessment | Stopped;
+  /** Seconds by stage. */
+  readonly timings: Readonly<Record<string, number>>;
 }
 
-/** Findings that keep the job from being done; with one of these no figures are printed or written. */
-export function stopping(findings: readonly Finding[]): readonly Finding[] {
-  return findings.filter((finding) => finding.effect === 'stops');
+/** What each stage is called on the screen, and the share of a typical run's time at which it begins. */
+const STAGES: Readonly<Record<Stage, { readonly words: string; readonly from: number }>> = {
+  survey: { words: 'Checking the records', from: 0.25 },
+  crowns: { words: 'Drawing crowns and their drift', from: 0.35 },
+  pavement: { words: 'Drawing the pavement', from: 0.45 },
+  blocks: { words: 'Drawing the blocks', from: 0.5 },
+  overlay: { words: 'Laying crowns over pavement', from: 0.55 },
+  stain: { words: 'Reckoning stained pavement', from: 0.8 },
+  rank: { words: 'Ranking the blocks', from: 0.88 },
+  results: { words: 'Gathering results', from: 0.9 },
+};
+
+export async function reckonedProject(path: string, progress: Progress): Promise<Reckoned> {
+  const clock = stageClock();
+  clock.begin('read');
+  progress.stage(`Reading ${path}`, 0);
+  const input = await readProject(path);
+  const outcome = assess(input, {
+    progress: (stage, done) => {
+      if (done > 0) return;
+      clock.begin(stage);
+      progress.stage(STAGES[stage].words, STAGES[stage].from);
+    },
+  });
+  return { input, outcome, timings: clock.end() };
+}
+
+function stageClock(): { begin: (stage: string) => void; end: () => Record<string, number> } {
+  const seconds: Record<string, number> = {};
+  let running: { readonly stage: string; readonly since: number } | null = null;
+  const stop = (): void => {
+    if (running) seconds[running.stage] = (seconds[running.stage] ?? 0) + (performance.now() - running.since) / 1000;
+  };
+  return {
+    begin: (stage) => {
+      stop();
+      running = { stage, since: performance.now() };
+    },
+    end: () => {
+      stop();
+      return seconds;
+    },
+  };
 }

@@ -2,8 +2,7 @@
 import { spawn } from 'node:child_process';
 import { resolve } from 'node:path';
 import type { Command } from 'commander';
-import type { Finish } from '../program.ts';
-import { projectCommand, readPort } from './common-options.ts';
+import { type Finish, projectCommand, readPort } from './common-options.ts';
 
 const SERVER = resolve(import.meta.dirname, '../../../server/bin/crownfall-server.js');
 
