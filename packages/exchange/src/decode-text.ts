@@ -18,8 +18,19 @@ export function decodeText(bytes: Uint8Array): DecodedText {
   try {
     return { text: new TextDecoder('utf-8', { fatal: true }).decode(bytes), encoding: 'utf-8', guessed: false };
   } catch {
-    return { text: new TextDecoder('windows-1252').decode(bytes), encoding: 'windows-1252', guessed: true };
+    return { text: windows1252(bytes), encoding: 'windows-1252', guessed: true };
   }
+}
+
+/** Characters of the bytes 0x80 to 0x9F (Encoding Standard, index windows-1252). */
+const HIGH_CONTROLS =
+  '\u20ac\u0081\u201a\u0192\u201e\u2026\u2020\u2021\u02c6\u2030\u0160\u2039\u0152\u008d\u017d\u008f' +
+  '\u0090\u2018\u2019\u201c\u201d\u2022\u2013\u2014\u02dc\u2122\u0161\u203a\u0153\u009d\u017e\u0178';
+
+/** Some engines decode this label as Latin 1, which leaves these bytes control characters; others do not. */
+function windows1252(bytes: Uint8Array): string {
+  const text = new TextDecoder('windows-1252').decode(bytes);
+  return text.replace(/[\u0080-\u009f]/g, (sign) => HIGH_CONTROLS[sign.charCodeAt(0) - 0x80]);
 }
 
 function encodingByMark(bytes: Uint8Array): 'utf-16le' | 'utf-16be' | undefined {

@@ -9,8 +9,8 @@ export interface ColumnStyle {
   readonly ambiguous: boolean;
 }
 
-const POINT = /^[-+]?(?:\d+|\d{1,3}(?:,\d{3})+)?(?:\.\d*)?(?:[eE][-+]?\d+)?$/;
-const COMMA = /^[-+]?(?:\d+|\d{1,3}(?:[.\u00a0\u202f']\d{3})+)?(?:,\d*)?(?:[eE][-+]?\d+)?$/;
+const POINT = /^[-+]?(?:\d+|[1-9]\d{0,2}(?:,\d{3})+)?(?:\.\d*)?(?:[eE][-+]?\d+)?$/;
+const COMMA = /^[-+]?(?:\d+|[1-9]\d{0,2}(?:[.\u00a0\u202f']\d{3})+)?(?:,\d*)?(?:[eE][-+]?\d+)?$/;
 const THOUSANDS = /^[-+]?[1-9]\d{0,2}(?:,\d{3})+$/;
 /** Texts that stand for "no figure" in a column of figures. */
 const MISSING = new Set(['', '-', 'na', 'n/a', 'nan', 'none', 'null', '#n/a']);

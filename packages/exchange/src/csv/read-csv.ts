@@ -1,5 +1,5 @@
 import type { LonLatGeometry } from '@crownfall/geometry';
-import { finding, type RawFeature } from '@crownfall/survey';
+import { finding, isMissing, type RawFeature, readNumber } from '@crownfall/survey';
 import { gather } from '../byte-stream.ts';
 import { decodeText } from '../decode-text.ts';
 import { fieldMapping } from '../field-mapping.ts';
@@ -83,11 +83,12 @@ function withPoint(
   bad: (field: string, got: string) => void,
 ): Taken {
   const { [pair.x]: x, [pair.y]: y, ...properties } = values;
-  if (typeof x === 'number' && typeof y === 'number') {
-    return { geometry: { kind: 'point', points: Float64Array.of(x, y) }, properties };
+  const [readX, readY] = [readNumber(x), readNumber(y)];
+  if (typeof readX === 'object' && typeof readY === 'object') {
+    return { geometry: { kind: 'point', points: Float64Array.of(readX.value, readY.value) }, properties };
   }
-  if (x !== undefined && typeof x !== 'number') bad(pair.x, String(x));
-  if (y !== undefined && typeof y !== 'number') bad(pair.y, String(y));
+  if (typeof readX !== 'object' && !isMissing(x)) bad(pair.x, String(x));
+  if (typeof readY !== 'object' && !isMissing(y)) bad(pair.y, String(y));
   return { geometry: { kind: 'none' }, properties };
 }
 

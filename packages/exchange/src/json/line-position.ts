@@ -6,26 +6,34 @@ export interface LinePosition {
 
 const NEWLINE = 0x0a;
 
-/** Follows a UTF-8 stream and tells line and column of an offset in its last two pieces. */
+/** Faults are told a little after their place: so many bytes before the last piece can still be told. */
+const KEPT_BYTES = 4096;
+
+/** Follows a UTF-8 stream and tells line and column of an offset in its last pieces. */
 export interface LineFollower {
   advance(piece: Uint8Array): void;
   /** Offsets older than the pieces kept are told as the oldest place still known. */
   at(offset: number): LinePosition;
 }
 
-/** A follower at the start of a stream. It keeps two pieces, and of all earlier ones only a count. */
+/** A follower at the start of a stream. It keeps the last pieces, and of all earlier ones only a count. */
 export function lineFollower(): LineFollower {
-  let kept: Uint8Array[] = [];
+  const kept: Uint8Array[] = [];
   let keptFrom = 0;
+  let keptBytes = 0;
   let start: LinePosition = { line: 1, column: 1 };
   return {
     advance(piece) {
-      kept.push(piece);
-      if (kept.length <= 2) return;
+      // The oldest piece is let go once the others, without the new one, reach back far enough.
       const old = kept[0];
-      start = walk(start, old, old.length);
-      keptFrom += old.length;
-      kept = kept.slice(1);
+      if (old !== undefined && keptBytes - old.length >= KEPT_BYTES) {
+        start = walk(start, old, old.length);
+        keptFrom += old.length;
+        keptBytes -= old.length;
+        kept.shift();
+      }
+      kept.push(piece);
+      keptBytes += piece.length;
     },
     at(offset) {
       let position = start;

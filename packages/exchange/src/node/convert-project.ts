@@ -16,13 +16,18 @@ export interface ConvertReport {
 /**
  * Copies a project into another folder with its layers in another format: our field names, metric units, longitude and
  * latitude, every extra kept. Imagery is not copied; its paths are set anew. A layer that stays as it is for a reason is
- * in the findings. When the project has errors nothing is written. Throws an `Outage` when the disk fails.
+ * in the findings. When the project has errors nothing is written. Throws a `RangeError` when `to` is no other folder, an
+ * `Outage` when the disk fails.
  */
 export async function convertProject(
   from: string,
   to: string,
   format: LayerFormat = 'geojson',
 ): Promise<ConvertReport> {
+  const folder = await projectFolder(from);
+  if (resolve(to) === folder || /\.\w{1,8}$/.test(to)) {
+    throw new RangeError(`expected another folder to convert into, got ${to}`);
+  }
   const input = await readProject(from);
   if (input.findings.some(({ severity }) => severity === 'error')) return { files: [], findings: input.findings };
   const written = LAYER_NAMES.flatMap((name) => {
@@ -30,7 +35,7 @@ export async function convertProject(
     return layer ? [{ name, ...layerText(name, layer, format) }] : [];
   });
   const entries = Object.fromEntries(written.map(({ name, entry }) => [name, shortest(entry)]));
-  const imagery = imageryFrom(input, await projectFolder(from), to);
+  const imagery = imageryFrom(input, folder, to);
   const files: TextFile[] = written.map(({ entry, text }) => ({ name: entry.path, text }));
   files.push({ name: 'project.json', text: [projectText(input, entries, imagery)] });
   await writeFiles(to, files);
