@@ -37,6 +37,10 @@ export const boxAt = (x0: number, y0: number, x1: number, y1: number): LonLatGeo
   kind: 'area',
   polygons: [[Float64Array.of(...lonLat(x0, y0), ...lonLat(x1, y0), ...lonLat(x1, y1), ...lonLat(x0, y1))]],
 });
+export const lineAt = (points: readonly (readonly [number, number])[]): LonLatGeometry => ({
+  kind: 'line',
+  lines: [Float64Array.from(points.flatMap(([x, y]) => lonLat(x, y)))],
+});
 export const feature = (row: number, geometry: LonLatGeometry, properties: Record<string, unknown>): RawFeature => ({
   row,
   geometry,

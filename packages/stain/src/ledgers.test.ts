@@ -17,7 +17,7 @@ const plaza = PAVEMENT_KINDS.indexOf('plaza');
 const keys = { pieceKind: Uint8Array.of(sidewalk, plaza), blockCount: 2 };
 
 describe('stained area of a hand-made ledger', () => {
-  // Worked by hand in docs/methods/stained-area.md; the exponentials from closed form 1 − e^−D.
+  // Worked by hand; the exponentials from the closed form 1 − e^−D.
   const cells: HandCell[] = [
     { piece: 0, block: 0, areaM2: 30 },
     { piece: 0, block: 0, areaM2: 10, under: [[0, 0]] },

@@ -1,9 +1,9 @@
 /** Blocks on the ground: the project's own, else faces of its street network, else square cells over its pavement. */
 import { blocksFromStreets, type Finding, type LocalPlane, type Region, squareCells } from '@crownfall/geometry';
 import type { Block, Settings, Street } from '@crownfall/survey';
-import { lonLatArea, orientedArea } from '../lonlat-area.ts';
+import { lonLatArea } from '../lonlat-area.ts';
 import { boundsOf } from '../region-lookup.ts';
-import { drawnRegion } from './drawn-region.ts';
+import { drawnArea } from './drawn-area.ts';
 import type { BlockSource, GroundBlock } from './ground.ts';
 
 export interface PlacedBlocks {
@@ -49,11 +49,11 @@ function givenBlocks(given: readonly Block[], plane: LocalPlane): PlacedBlocks {
   const regions: Region[] = [];
   const findings: Finding[] = [];
   for (const { blockId, name, polygons, extra } of given) {
-    const read = drawnRegion(polygons, plane, { layer: 'blocks', feature: blockId });
+    const read = drawnArea(polygons, plane, { layer: 'blocks', feature: blockId });
     findings.push(...read.findings);
     if (read.region.length === 0) continue;
     regions.push(read.region);
-    blocks.push({ blockId, name: name ?? null, geometry: orientedArea(polygons), extra });
+    blocks.push({ blockId, name: name ?? null, geometry: read.geometry, extra });
   }
   return { from: 'given', blocks, regions, findings };
 }

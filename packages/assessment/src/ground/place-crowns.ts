@@ -12,10 +12,10 @@ import {
 } from '@crownfall/geometry';
 import type { Settings, Tree } from '@crownfall/survey';
 import Flatbush from 'flatbush';
-import { lonLatArea, orientedArea } from '../lonlat-area.ts';
+import { lonLatArea } from '../lonlat-area.ts';
 import { counted, type Progress } from '../progress.ts';
 import { boundsOf } from '../region-lookup.ts';
-import { drawnRegion, tidied } from './drawn-region.ts';
+import { drawnArea, tidied } from './drawn-area.ts';
 import type { GroundCrown } from './ground.ts';
 
 /** A crown before its block is known, with its outline in the plane. */
@@ -38,20 +38,21 @@ export function placeCrowns(
   const crowns: PlacedCrown[] = [];
   const findings: Finding[] = [];
   for (const [treeIndex, tree] of counted('crowns', trees, progress)) {
-    const { crown } = tree;
     const where = { layer: 'crowns', feature: tree.treeId };
-    const drawn = crown.from === 'polygon' ? drawnRegion(crown.polygons, plane, where) : null;
+    const { crown } = tree;
+    const drawn = crown.from === 'polygon' ? drawnArea(crown.polygons, plane, where) : null;
     const shape = drawn ? { from: 'polygon' as const, region: drawn.region } : crownShapeInPlane(crown, plane);
     const read = drawn ?? crownOutline(shape, { chordToleranceM: settings.chord_tolerance_m });
-    for (const finding of read.findings) findings.push({ ...finding, where: { ...finding.where, ...where } });
+    for (const finding of read.findings) findings.push({ ...finding, where: { ...where, ...finding.where } });
     const outline = tidied(read.region);
     if (outline.length === 0) continue;
+    const crownM2 = regionArea(outline);
     crowns.push({
       tree,
       treeIndex,
-      crownM2: regionArea(outline),
-      spreadM: meanSpread(shape),
-      geometry: crown.from === 'polygon' ? orientedArea(crown.polygons) : lonLatArea(outline, plane.inverse),
+      crownM2,
+      spreadM: drawn ? 2 * Math.sqrt(crownM2 / Math.PI) : meanSpread(shape),
+      geometry: drawn?.geometry ?? lonLatArea(outline, plane.inverse),
       outline,
     });
   }

@@ -1,9 +1,9 @@
 /** Pavement on the ground: areas as drawn, lines with their widths. */
 import { type Finding, type LocalPlane, type Region, widenLine } from '@crownfall/geometry';
 import type { Pavement, Settings } from '@crownfall/survey';
-import { lonLatArea, orientedArea } from '../lonlat-area.ts';
+import { lonLatArea } from '../lonlat-area.ts';
 import { counted, type Progress } from '../progress.ts';
-import { drawnRegion, tidied } from './drawn-region.ts';
+import { type DrawnArea, drawnArea, tidied } from './drawn-area.ts';
 import type { GroundPavement } from './ground.ts';
 
 export interface PlacedPavement {
@@ -28,13 +28,12 @@ export function placePavement(
     const where = { layer: 'pavement', feature: piece.pavementId };
     const read =
       shape.from === 'area'
-        ? drawnRegion(shape.polygons, plane, where)
+        ? drawnArea(shape.polygons, plane, where)
         : widened(shape, plane, settings.chord_tolerance_m);
     findings.push(...read.findings);
     if (read.region.length === 0) continue;
     regions.push(read.region);
-    const geometry = shape.from === 'area' ? orientedArea(shape.polygons) : lonLatArea(read.region, plane.inverse);
-    pavement.push({ pavement: piece, geometry });
+    pavement.push({ pavement: piece, geometry: read.geometry });
   }
   return { pavement, regions, findings };
 }
@@ -43,7 +42,7 @@ function widened(
   { lines, widthM }: Extract<Pavement['shape'], { from: 'line' }>,
   plane: LocalPlane,
   chordToleranceM: number,
-): { region: Region; findings: readonly Finding[] } {
-  const region = lines.flatMap((line) => widenLine(plane.forward(line), widthM, { chordToleranceM }));
-  return { region: tidied(region), findings: [] };
+): DrawnArea {
+  const region = tidied(lines.flatMap((line) => widenLine(plane.forward(line), widthM, { chordToleranceM })));
+  return { region, geometry: lonLatArea(region, plane.inverse), findings: [] };
 }
