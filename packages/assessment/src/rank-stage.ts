@@ -35,6 +35,8 @@ export interface BlockNotes {
 export interface Ranking {
   /** In rank order; `index` is the block's position in `Ground.blocks`. */
   readonly ranked: readonly RankedBlock[];
+  /** By position in the survey's complaints; −1: no block near. */
+  readonly complaintBlock: Int32Array;
   /** By block index. */
   readonly notes: readonly BlockNotes[];
 }
@@ -53,7 +55,8 @@ export function rank(
   const { priority } = settings;
   const stained = stainedParts(ground, stain);
   const sites = sitesByBlock(ground, records.sites, stain.ledgers.blame, priority.site_distance_m);
-  const complaints = grouped(ground, records.complaints, (_, i) => ground.complaintBlock[i]);
+  const complaintBlock = complaintBlocks(ground, records.complaints, priority.complaint_distance_m);
+  const complaints = grouped(ground, records.complaints, (_, i) => complaintBlock[i]);
   const bloom = grouped(ground, records.bloom, bloomBlocks(ground));
   const zones = grouped(ground, [...ground.crowns.keys()], (zone) => ground.crowns[zone].block);
   const notes: BlockNotes[] = [];
@@ -71,7 +74,7 @@ export function rank(
     const amounts = criterionAmounts(facts, priority, asOf);
     return { blockId, stainedM2: stain.ledgers.byBlock.stainedM2[block], amounts };
   });
-  return { ranked: rankBlocks(evidence, priority), notes };
+  return { ranked: rankBlocks(evidence, priority), complaintBlock, notes };
 }
 
 function notesOn(
@@ -115,6 +118,14 @@ function stainedParts({ ledger, pavement, blocks }: Ground, { ledgers }: Stain):
       if (stainedM2 > 0) parts.push({ kind, footTraffic: FOOT_TRAFFIC[part % classes], stainedM2 });
     }
     return parts;
+  });
+}
+
+/** The block of each complaint: the one that holds its point, else the nearest within reach. */
+function complaintBlocks({ near }: Ground, complaints: readonly Complaint[], reachM: number): Int32Array {
+  return Int32Array.from(complaints, ({ at }) => {
+    const [x, y] = near.forward(Float64Array.of(at.lon, at.lat));
+    return near.blocks.holdingOrNearest(x, y, reachM);
   });
 }
 

@@ -1,7 +1,8 @@
-/** What the geometry stage hands on: everything placed, the overlay reckoned, and no plane outlines kept. */
+/** What the geometry stage hands on: everything placed, the overlay reckoned, and no crown outlines in the plane kept. */
 import type { Finding, LonLatGeometry, OverlayLedger } from '@crownfall/geometry';
 import type { Extra, Pavement, Tree } from '@crownfall/survey';
 import type Flatbush from 'flatbush';
+import type { RegionLookup } from '../region-lookup.ts';
 
 /** A tree whose crown has an outline. Its position in `Ground.crowns` is its zone in the ledger. */
 export interface GroundCrown {
@@ -41,14 +42,13 @@ export interface Ground {
   readonly blocks: readonly GroundBlock[];
   readonly blocksFrom: BlockSource;
   readonly ledger: OverlayLedger;
-  /** Block of each complaint of the survey, −1 when none is near. */
-  readonly complaintBlock: Int32Array;
   readonly near: Nearness;
   readonly findings: readonly Finding[];
 }
 
-/** What it takes to ask which crowns come within a distance of a site. */
+/** What it takes to ask which crowns come within a distance of a site, and which block is nearest to a complaint. */
 export interface Nearness {
+  readonly blocks: RegionLookup;
   /** Boxes of the crowns in the plane; null without crowns. */
   readonly crownBoxes: Flatbush | null;
   readonly forward: (lonlat: Float64Array) => Float64Array;

@@ -11,7 +11,7 @@ import { placePavement } from './place-pavement.ts';
 
 /**
  * Places crowns, pavement and blocks on the survey's own equal-area plane and reckons the overlay ledger. Depends on the
- * settings of geometry (drift rings, wind, tolerance, cells, complaint distance), not on ratings or weights. A survey without
+ * settings of geometry (drift rings' reach, wind, tolerance, cells), not on ratings or weights. A survey without
  * crowns or pavement gives an empty ledger.
  */
 export function reckonGeometry(survey: Survey, settings: Settings, progress: Progress = noProgress): Ground {
@@ -29,7 +29,6 @@ export function reckonGeometry(survey: Survey, settings: Settings, progress: Pro
 
   const { blocks, ledger } = withoutBareCells(candidates, overlay, plane);
   const lookup = new RegionLookup(blocks.regions);
-  const reachM = settings.priority.complaint_distance_m;
   return {
     plane: plane.definition,
     crowns: placed.crowns.map(({ outline: _outline, ...crown }) => ({ ...crown, block: holding(crown.tree.at) })),
@@ -37,11 +36,7 @@ export function reckonGeometry(survey: Survey, settings: Settings, progress: Pro
     blocks: blocks.blocks,
     blocksFrom: blocks.from,
     ledger,
-    complaintBlock: Int32Array.from(survey.complaints, ({ at }) => {
-      const [x, y] = plane.forward([at.lon, at.lat]);
-      return lookup.holdingOrNearest(x, y, reachM);
-    }),
-    near: { crownBoxes: crownBoxes(placed.crowns), forward: plane.forward },
+    near: { blocks: lookup, crownBoxes: crownBoxes(placed.crowns), forward: plane.forward },
     findings: [...placed.findings, ...pieces.findings, ...candidates.findings],
   };
 

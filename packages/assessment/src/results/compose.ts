@@ -26,7 +26,7 @@ export function compose(stages: Stages, facts: Omit<RunFacts, 'counts'>): Assess
   const { survey, ground, stain, ranking } = stages;
   const findings = [...stages.findings, ...ground.findings, ...stain.findings];
   const blockOrder = ranking.ranked.map(({ index }) => index);
-  const counts = countsOf(stages.input, survey, ground, stain, findings);
+  const counts = countsOf(stages, findings);
   return {
     title: survey.title,
     season: survey.season,

@@ -1,9 +1,9 @@
 /** The record of a run: what was used, what was read, what was left out. */
 import type { Finding } from '@crownfall/geometry';
-import { LAYER_NAMES, type ProjectInput, type Settings, type Survey } from '@crownfall/survey';
+import { LAYER_NAMES, type Settings } from '@crownfall/survey';
 import { BLOCK_SOURCES, type Ground } from '../ground/ground.ts';
 import type { RunRecord } from '../result.ts';
-import type { Stain } from '../stain-stage.ts';
+import type { Stages } from './compose.ts';
 
 /** Everything that makes the run repeatable. `draws` is the number of draws that were made. */
 export interface RunFacts {
@@ -23,10 +23,7 @@ export function runRecord(ground: Ground, { settings, asOf, draws, seed, counts 
  * `…_used` those the totals hold, `…_left_out` the difference.
  */
 export function countsOf(
-  input: Pick<ProjectInput, 'layers'>,
-  survey: Survey,
-  ground: Ground,
-  stain: Stain,
+  { input, survey, ground, stain, ranking }: Stages,
   findings: readonly Finding[],
 ): Record<string, number> {
   const used: Record<(typeof LAYER_NAMES)[number], number> = {
@@ -46,13 +43,13 @@ export function countsOf(
     const read = input.layers[layer]?.features.length ?? 0;
     counts[`${layer}_read`] = read;
     counts[`${layer}_used`] = used[layer];
-    counts[`${layer}_left_out`] = read - used[layer];
+    counts[`${layer}_left_out`] = read - used[layer] - (layer === 'blocks' ? blockPartsJoined(findings) : 0);
   }
   for (const source of BLOCK_SOURCES) {
     counts[`blocks_from_${source}`] = ground.blocksFrom === source ? ground.blocks.length : 0;
   }
   counts.trees_outside_blocks = ground.crowns.filter(({ block }) => block < 0).length;
-  counts.complaints_outside_blocks = ground.complaintBlock.filter((block) => block < 0).length;
+  counts.complaints_outside_blocks = ranking.complaintBlock.filter((block) => block < 0).length;
   for (const from of ['rating', 'group', 'none'] as const) {
     counts[`trees_severity_from_${from}`] = stain.severities.filter((severity) => severity.from === from).length;
   }
@@ -61,4 +58,10 @@ export function countsOf(
     counts[`findings_${severity}`] = findings.filter((finding) => finding.severity === severity).length;
   }
   return counts;
+}
+
+/** Features that went into a block listed before them, and so are not left out. */
+function blockPartsJoined(findings: readonly Finding[]): number {
+  const joined = findings.filter(({ code }) => code === 'block-parts-joined');
+  return joined.reduce((parts, { facts }) => parts + Number(facts.parts) - 1, 0);
 }
