@@ -1,32 +1,30 @@
-/** All regions of an overlay, with box indexes to find the neighbours of a piece, and chains made as they are needed. */
+/** All regions of an overlay, with box indexes to find the neighbours of a piece; zones are made as they are needed. */
 import Flatbush from 'flatbush';
 import type { Region } from '../ring.ts';
-import { ChainStore } from './chains.ts';
 import type { Box, FalloutZone, OverlayInput, ZoneSource } from './ledger.ts';
-import { BLOCK, EXCLUSION, MASK, type Neighbourhood, ZONE } from './neighbourhood.ts';
+import { BLOCK, EXCLUSION, type Neighbourhood, ZONE } from './neighbourhood.ts';
 
-/** Chains are kept for reuse by nearby pieces up to this many vertices (16 bytes each), then dropped all at once. */
-const KEPT_VERTICES = 1_000_000;
+/** Zones are kept for the pieces nearby up to this many coordinates (8 bytes each), then dropped all at once. */
+const KEPT_COORDINATES = 4_000_000;
 
 export class Scene {
-  readonly chains = new ChainStore();
   private readonly input: OverlayInput;
   private readonly zones: ZoneSource;
   private readonly pieceBoxes: Box[];
   private readonly pieceIndex: Flatbush | null;
   private readonly blockIndex: Flatbush | null;
   private readonly zoneIndex: Flatbush | null;
-  /** Region numbers in `chains`, by piece, block and zone; for a zone the number of its first layer. */
-  private readonly keptPieces = new Map<number, number>();
-  private readonly keptBlocks = new Map<number, number>();
-  private readonly keptZones = new Map<number, { first: number; count: number }>();
+  private readonly blockBoxes: Box[];
+  private readonly keptZones = new Map<number, readonly Region[]>();
+  private keptCoordinates = 0;
 
   constructor(input: OverlayInput) {
     this.input = input;
     this.zones = 'count' in input.zones ? input.zones : zonesInMemory(input.zones);
     this.pieceBoxes = input.pieces.map(boxOf);
     this.pieceIndex = packed(input.pieces.length, (i) => this.pieceBoxes[i]);
-    this.blockIndex = packed(input.blocks.length, (i) => boxOf(input.blocks[i]));
+    this.blockBoxes = input.blocks.map(boxOf);
+    this.blockIndex = packed(input.blocks.length, (i) => this.blockBoxes[i]);
     this.zoneIndex = packed(this.zones.count, this.zones.box);
   }
 
@@ -42,72 +40,55 @@ export class Scene {
 
   /** Fills the neighbourhood of a piece; false when the piece has no extent. */
   gather(piece: number, neighbourhood: Neighbourhood): boolean {
-    const box = this.pieceBoxes[piece];
-    if (!(box.minX < box.maxX && box.minY < box.maxY)) {
+    const { pieces, blocks } = this.input;
+    if (!neighbourhood.begin(pieces[piece], piece)) {
       return false;
     }
-    this.dropChainsIfMany();
-    neighbourhood.begin(box);
-    neighbourhood.add(this.pieceRegion(piece), { role: MASK, number: piece, ring: 0 });
+    const box = this.pieceBoxes[piece];
     for (const other of near(this.pieceIndex, box)) {
-      if (other < piece) {
-        neighbourhood.add(this.pieceRegion(other), { role: EXCLUSION, number: other, ring: 0 });
+      if (other < piece && neighbourhood.reaches(this.pieceBoxes[other])) {
+        neighbourhood.add(pieces[other], { role: EXCLUSION, number: other, ring: 0 });
       }
     }
     for (const block of near(this.blockIndex, box)) {
-      neighbourhood.add(this.blockRegion(block), { role: BLOCK, number: block, ring: 0 });
+      if (neighbourhood.reaches(this.blockBoxes[block])) {
+        neighbourhood.add(blocks[block], { role: BLOCK, number: block, ring: 0 });
+      }
     }
     for (const zone of near(this.zoneIndex, box)) {
-      const { first, count } = this.zoneRegions(zone);
-      for (let ring = 0; ring < count; ring++) {
-        neighbourhood.add(first + ring, { role: ZONE, number: zone, ring });
+      if (neighbourhood.reaches(this.zones.box(zone))) {
+        this.zoneLayers(zone).forEach((layer, ring) => {
+          neighbourhood.add(layer, { role: ZONE, number: zone, ring });
+        });
       }
     }
     return true;
   }
 
-  private pieceRegion(piece: number): number {
-    return kept(this.keptPieces, piece, () => this.chains.add(this.input.pieces[piece]));
-  }
-
-  private blockRegion(block: number): number {
-    return kept(this.keptBlocks, block, () => this.chains.add(this.input.blocks[block]));
-  }
-
-  private zoneRegions(zone: number): { first: number; count: number } {
-    return kept(this.keptZones, zone, () => {
-      const first = this.chains.regionCount;
-      const layers = this.zones.layers(zone);
-      for (const layer of layers) {
-        this.chains.add(layer);
+  private zoneLayers(zone: number): readonly Region[] {
+    let layers = this.keptZones.get(zone);
+    if (!layers) {
+      if (this.keptCoordinates > KEPT_COORDINATES) {
+        this.keptZones.clear();
+        this.keptCoordinates = 0;
       }
-      return { first, count: layers.length };
-    });
-  }
-
-  private dropChainsIfMany(): void {
-    if (this.chains.vertexCount > KEPT_VERTICES) {
-      this.chains.clear();
-      this.keptPieces.clear();
-      this.keptBlocks.clear();
-      this.keptZones.clear();
+      layers = this.zones.layers(zone);
+      this.keptZones.set(zone, layers);
+      for (const layer of layers) {
+        for (const ring of layer) {
+          this.keptCoordinates += ring.length;
+        }
+      }
     }
+    return layers;
   }
-}
-
-function kept<T>(store: Map<number, T>, key: number, make: () => T): T {
-  let value = store.get(key);
-  if (value === undefined) {
-    value = make();
-    store.set(key, value);
-  }
-  return value;
 }
 
 function zonesInMemory(zones: readonly FalloutZone[]): ZoneSource {
+  const boxes = zones.map((zone) => zone.layers.map(boxOf).reduce(joined, EMPTY_BOX));
   return {
     count: zones.length,
-    box: (i) => zones[i].layers.map(boxOf).reduce(joined, EMPTY_BOX),
+    box: (i) => boxes[i],
     layers: (i) => zones[i].layers,
   };
 }

@@ -4,7 +4,7 @@
  * slabs × edges. The sweep falls back on it when its own certificate fails, and the tests compare both.
  */
 import { CoverStates } from './cover-states.ts';
-import { FAR_BELOW_M, type Neighbourhood } from './neighbourhood.ts';
+import type { Neighbourhood } from './neighbourhood.ts';
 
 interface Edge {
   readonly x0: number;
@@ -51,24 +51,19 @@ function addSlab(active: readonly Edge[], middle: number, width: number, states:
   }
 }
 
-/** All edges, relative to the box's lower left corner, cut to the box in x. */
-function edgesOf({ chains, parts, minX, minY }: Neighbourhood): Edge[] {
+/** All edges, cut to the box in x. */
+function edgesOf({ partCount, firstVertex, layer, sign, xy, width }: Neighbourhood): Edge[] {
   const edges: Edge[] = [];
-  for (const { layer, sign, fromX, toX, firstVertex, lastVertex } of parts) {
-    if (firstVertex < 0) {
-      edges.push({ x0: fromX - minX, x1: toX - minX, y0: FAR_BELOW_M, slope: 0, layer, sign });
-      continue;
-    }
-    for (let v = firstVertex; v < lastVertex; v++) {
-      const ax = chains.xy[2 * v];
-      const bx = chains.xy[2 * v + 2];
-      if (ax >= toX) {
-        break;
+  for (let part = 0; part < partCount; part++) {
+    for (let v = firstVertex[part]; v < firstVertex[part + 1] - 1; v++) {
+      const ax = xy[2 * v];
+      const bx = xy[2 * v + 2];
+      const x0 = Math.max(ax, 0);
+      const x1 = Math.min(bx, width);
+      if (x0 < x1) {
+        const slope = (xy[2 * v + 3] - xy[2 * v + 1]) / (bx - ax);
+        edges.push({ x0, x1, y0: xy[2 * v + 1] + slope * (x0 - ax), slope, layer: layer[part], sign: sign[part] });
       }
-      const x0 = Math.max(ax, fromX);
-      const slope = (chains.xy[2 * v + 3] - chains.xy[2 * v + 1]) / (bx - ax);
-      const y0 = chains.xy[2 * v + 1] - minY + slope * (x0 - ax);
-      edges.push({ x0: x0 - minX, x1: Math.min(bx, toX) - minX, y0, slope, layer, sign });
     }
   }
   return edges;

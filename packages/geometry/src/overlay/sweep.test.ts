@@ -1,8 +1,7 @@
 /** The sweep against its plain twin, on neighbourhoods made to hurt: many coincident edges, turned and shifted. */
 import { describe, expect, test } from 'vitest';
-import { ChainStore } from './chains.ts';
 import { CoverStates } from './cover-states.ts';
-import { MASK, Neighbourhood, ZONE } from './neighbourhood.ts';
+import { Neighbourhood, ZONE } from './neighbourhood.ts';
 import { areaByStateInSlabs } from './slabs.ts';
 import { Sweep } from './sweep.ts';
 
@@ -34,20 +33,18 @@ function gridShape(next: () => number, angle: number, shift: number): Float64Arr
 
 function gridNeighbourhood(seed: number, angle: number, shift: number): Neighbourhood {
   const next = random(seed);
-  const chains = new ChainStore();
-  const neighbourhood = new Neighbourhood(chains);
+  const neighbourhood = new Neighbourhood();
   const count = 5 + Math.floor(next() * 8);
   for (let i = 0; i < count; i++) {
     const rings = [gridShape(next, angle, shift)];
     if (next() < 0.3) {
       rings.push(gridShape(next, angle, shift));
     }
-    chains.add(rings);
-  }
-  neighbourhood.begin({ minX: shift - 20, minY: -shift - 20, maxX: shift + 20, maxY: 20 - shift });
-  neighbourhood.add(0, { role: MASK, number: 0, ring: 0 });
-  for (let i = 1; i < count; i++) {
-    neighbourhood.add(i, { role: ZONE, number: i, ring: 0 });
+    if (i === 0) {
+      neighbourhood.begin(rings, 0);
+    } else {
+      neighbourhood.add(rings, { role: ZONE, number: i, ring: 0 });
+    }
   }
   return neighbourhood;
 }

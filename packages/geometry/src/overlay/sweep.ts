@@ -7,7 +7,7 @@
  *
  * Invariants, between events:
  *  1. `order` lists the active parts from bottom to top, up to rounding.
- *  2. `below` of each active part is `above` of its predecessor, and `above` follows from it by the part's layer and sign.
+ *  2. BELOW of each active part is ABOVE of its predecessor, and ABOVE follows from it by the part's layer and sign.
  *  3. For each pair of neighbours in `order` the next crossing, if any, is in the queue.
  * Whenever two parts become neighbours they are compared at both ends of their common run. A pair found in the wrong order at
  * its start and in the right one at its end adds its inverted area to `doubtM2`: the bound on what rounding spoiled. The
@@ -17,7 +17,34 @@
  */
 import { CoverStates } from './cover-states.ts';
 import { EventQueue } from './event-queue.ts';
-import { FAR_BELOW_M, type Neighbourhood } from './neighbourhood.ts';
+import type { Neighbourhood } from './neighbourhood.ts';
+
+// Numbers of one part in `real`: its edge at hand as y = LINE_Y + SLOPE · (x − LINE_X), where that ends, and up to which
+// x its integral is booked. Kept side by side, since they are used together.
+const LINE_X = 0;
+const LINE_Y = 1;
+const SLOPE = 2;
+const EDGE_END = 3;
+const BOOKED = 4;
+const REALS = 5;
+
+// Numbers of one part in `whole`: first vertex of the edge at hand, last vertex of the part, layer, sign, the states on its
+// two sides, and its position in `order` (−1: not active).
+const VERTEX = 0;
+const LAST = 1;
+const LAYER = 2;
+const SIGN = 3;
+const BELOW = 4;
+const ABOVE = 5;
+const POSITION = 6;
+const WHOLES = 7;
+
+// Numbers of one foreseen crossing: lower and upper part, and the edges they were on.
+const LOWER = 0;
+const UPPER = 1;
+const LOWER_VERTEX = 2;
+const UPPER_VERTEX = 3;
+const CROSSING = 4;
 
 export class Sweep {
   /** Area by state, m²; valid up to `states.count` after `run`. */
@@ -27,36 +54,21 @@ export class Sweep {
 
   private readonly events = new EventQueue();
   private states = new CoverStates();
-  private vertices = new Float64Array(0);
-  private originX = 0;
-  private originY = 0;
+  private xy = new Float64Array(0);
 
-  // Parts, by number: what they are …
   private partCount = 0;
-  private layer = new Int32Array(64);
-  private sign = new Int8Array(64);
-  private fromX = new Float64Array(64);
-  private toX = new Float64Array(64);
-  private lastVertex = new Int32Array(64);
-  // … the edge they are at: its first vertex, its line y = lineY + slope · (x − lineX), and where it ends …
-  private vertex = new Int32Array(64);
-  private lineX = new Float64Array(64);
-  private lineY = new Float64Array(64);
-  private slope = new Float64Array(64);
-  private endX = new Float64Array(64);
-  // … how far its integral is booked, and to which states.
-  private bookedX = new Float64Array(64);
-  private below = new Int32Array(64);
-  private above = new Int32Array(64);
-
-  /** Active parts from bottom to top, and where each part stands in that list. */
-  private order = new Int32Array(64);
-  private position = new Int32Array(64);
-  private activeCount = 0;
+  private real = new Float64Array(64 * REALS);
+  private whole = new Int32Array(64 * WHOLES);
+  private startX = new Float64Array(64);
   private starts = new Int32Array(64);
 
-  /** Crossings that were foreseen: lower and upper part, and the edges they were on. Event number = partCount + index. */
-  private crossings: { lower: number; upper: number; lowerVertex: number; upperVertex: number }[] = [];
+  /** Active parts from bottom to top. */
+  private order = new Int32Array(64);
+  private activeCount = 0;
+
+  /** Foreseen crossings; as an event, crossing `c` has the number `partCount + c`. */
+  private crossings = new Int32Array(64 * CROSSING);
+  private crossingCount = 0;
 
   /** Positions in `order` whose states must be derived anew at this x. */
   private staleFrom = Infinity;
@@ -64,24 +76,24 @@ export class Sweep {
 
   run(neighbourhood: Neighbourhood, states: CoverStates): void {
     this.load(neighbourhood, states);
-    const width = neighbourhood.maxX - this.originX;
+    const { events, starts, startX, partCount } = this;
+    const { width } = neighbourhood;
     let started = 0;
     for (;;) {
-      const nextStart = started < this.partCount ? this.fromX[this.starts[started]] : Infinity;
-      const x = Math.min(nextStart, this.events.nextX);
+      const x = Math.min(started < partCount ? startX[starts[started]] : Infinity, events.nextX);
       if (!(x < width)) {
         break;
       }
       this.staleFrom = Infinity;
       this.staleTo = -1;
       do {
-        while (this.events.nextX <= x) {
-          this.handle(this.events.nextEvent, x);
+        while (events.nextX <= x) {
+          this.handle(events.nextEvent, x);
         }
-        while (started < this.partCount && this.fromX[this.starts[started]] <= x) {
-          this.insert(this.starts[started++], x);
+        while (started < partCount && startX[starts[started]] <= x) {
+          this.insert(starts[started++], x);
         }
-      } while (this.events.nextX <= x);
+      } while (events.nextX <= x);
       if (this.staleFrom < this.activeCount) {
         this.deriveStates(x);
       }
@@ -92,44 +104,43 @@ export class Sweep {
   }
 
   private load(neighbourhood: Neighbourhood, states: CoverStates): void {
+    const { partCount, firstVertex, layer, sign, xy } = neighbourhood;
     this.states = states;
-    this.vertices = neighbourhood.chains.xy;
-    this.originX = neighbourhood.minX;
-    this.originY = neighbourhood.minY;
+    this.xy = xy;
+    this.partCount = partCount;
     this.events.clear();
-    this.crossings = [];
+    this.crossingCount = 0;
     this.activeCount = 0;
     this.doubtM2 = 0;
     this.areas.fill(0);
-    const { parts } = neighbourhood;
-    this.partCount = parts.length;
-    this.reserve(parts.length);
-    for (let i = 0; i < parts.length; i++) {
-      const part = parts[i];
-      this.layer[i] = part.layer;
-      this.sign[i] = part.sign;
-      this.fromX[i] = part.fromX - this.originX;
-      this.toX[i] = part.toX - this.originX;
-      this.vertex[i] = part.firstVertex;
-      this.lastVertex[i] = part.lastVertex;
-      this.position[i] = -1;
-      this.starts[i] = i;
+    this.reserve(partCount);
+    const { whole, startX, starts } = this;
+    for (let part = 0; part < partCount; part++) {
+      const w = part * WHOLES;
+      whole[w + VERTEX] = firstVertex[part];
+      whole[w + LAST] = firstVertex[part + 1] - 1;
+      whole[w + LAYER] = layer[part];
+      whole[w + SIGN] = sign[part];
+      startX[part] = Math.max(xy[2 * firstVertex[part]], 0);
+      starts[part] = part;
     }
-    this.starts.subarray(0, parts.length).sort((a, b) => this.fromX[a] - this.fromX[b]);
+    starts.subarray(0, partCount).sort((a, b) => startX[a] - startX[b]);
   }
 
   private handle(event: number, x: number): void {
     if (event >= this.partCount) {
       this.events.removeNext();
-      this.cross(event - this.partCount, x);
+      this.cross((event - this.partCount) * CROSSING, x);
       return;
     }
+    const { whole } = this;
+    const w = event * WHOLES;
+    const at = whole[w + POSITION];
     this.book(event, x);
-    const at = this.position[event];
-    if (this.vertex[event] + 1 < this.lastVertex[event] && x < this.toX[event]) {
-      this.vertex[event]++;
+    if (whole[w + VERTEX] + 1 < whole[w + LAST]) {
+      whole[w + VERTEX]++;
       this.setLine(event);
-      this.events.replaceNext(this.endX[event], event);
+      this.events.replaceNext(this.real[event * REALS + EDGE_END], event);
       this.compare(at - 1, x);
       this.compare(at, x);
     } else {
@@ -140,45 +151,56 @@ export class Sweep {
   }
 
   private insert(part: number, x: number): void {
+    const { order, whole, real } = this;
+    const w = part * WHOLES;
     this.setLine(part);
-    this.bookedX[part] = x;
-    this.below[part] = CoverStates.NOWHERE;
-    this.above[part] = CoverStates.NOWHERE;
+    real[part * REALS + BOOKED] = x;
+    whole[w + BELOW] = CoverStates.NOWHERE;
+    whole[w + ABOVE] = CoverStates.NOWHERE;
     const at = this.placeFor(part, x);
     for (let i = this.activeCount++; i > at; i--) {
-      this.order[i] = this.order[i - 1];
-      this.position[this.order[i]] = i;
+      order[i] = order[i - 1];
+      whole[order[i] * WHOLES + POSITION] = i;
     }
-    this.order[at] = part;
-    this.position[part] = at;
+    order[at] = part;
+    whole[w + POSITION] = at;
     this.staleFrom = Math.min(this.staleFrom, at);
     this.staleTo = Math.max(this.staleTo, at) + 1;
-    this.events.push(this.endX[part], part);
+    this.events.push(real[part * REALS + EDGE_END], part);
     this.compare(at - 1, x);
     this.compare(at, x);
   }
 
   private removeAt(at: number): void {
+    const { order, whole } = this;
+    whole[order[at] * WHOLES + POSITION] = -1;
     this.activeCount--;
     for (let i = at; i < this.activeCount; i++) {
-      this.order[i] = this.order[i + 1];
-      this.position[this.order[i]] = i;
+      order[i] = order[i + 1];
+      whole[order[i] * WHOLES + POSITION] = i;
     }
     this.staleFrom = Math.min(this.staleFrom, at);
     this.staleTo = Math.max(this.staleTo, at);
   }
 
-  private cross(index: number, x: number): void {
-    const { lower, upper, lowerVertex, upperVertex } = this.crossings[index];
-    const at = this.position[lower];
-    const neighbours = at + 1 < this.activeCount && this.order[at] === lower && this.order[at + 1] === upper;
-    if (!neighbours || this.vertex[lower] !== lowerVertex || this.vertex[upper] !== upperVertex) {
+  /** Exchanges two parts if they are still neighbours on the edges for which the crossing was foreseen. */
+  private cross(crossing: number, x: number): void {
+    const { order, whole, crossings } = this;
+    const lower = crossings[crossing + LOWER];
+    const upper = crossings[crossing + UPPER];
+    const at = whole[lower * WHOLES + POSITION];
+    if (
+      at < 0 ||
+      whole[upper * WHOLES + POSITION] !== at + 1 ||
+      whole[lower * WHOLES + VERTEX] !== crossings[crossing + LOWER_VERTEX] ||
+      whole[upper * WHOLES + VERTEX] !== crossings[crossing + UPPER_VERTEX]
+    ) {
       return;
     }
-    this.order[at] = upper;
-    this.order[at + 1] = lower;
-    this.position[upper] = at;
-    this.position[lower] = at + 1;
+    order[at] = upper;
+    order[at + 1] = lower;
+    whole[upper * WHOLES + POSITION] = at;
+    whole[lower * WHOLES + POSITION] = at + 1;
     this.staleFrom = Math.min(this.staleFrom, at);
     this.staleTo = Math.max(this.staleTo, at + 1);
     this.compare(at - 1, x);
@@ -190,93 +212,96 @@ export class Sweep {
     if (at < 0 || at + 1 >= this.activeCount) {
       return;
     }
-    const lower = this.order[at];
-    const upper = this.order[at + 1];
-    const until = Math.min(this.endX[lower], this.endX[upper]);
-    const after = this.yAt(upper, until) - this.yAt(lower, until);
+    const { order, real } = this;
+    const a = order[at] * REALS;
+    const b = order[at + 1] * REALS;
+    const until = Math.min(real[a + EDGE_END], real[b + EDGE_END]);
+    const gapAt0 = real[b + LINE_Y] - real[a + LINE_Y];
+    const now = gapAt0 + real[b + SLOPE] * (x - real[b + LINE_X]) - real[a + SLOPE] * (x - real[a + LINE_X]);
+    const after = gapAt0 + real[b + SLOPE] * (until - real[b + LINE_X]) - real[a + SLOPE] * (until - real[a + LINE_X]);
     if (after < 0) {
-      const now = this.yAt(upper, x) - this.yAt(lower, x);
-      const crossX = now > 0 ? Math.min(until, x + ((until - x) * now) / (now - after)) : x;
-      const index = this.crossings.push({
-        lower,
-        upper,
-        lowerVertex: this.vertex[lower],
-        upperVertex: this.vertex[upper],
-      });
-      this.events.push(crossX, this.partCount + index - 1);
-      return;
-    }
-    const now = this.yAt(upper, x) - this.yAt(lower, x);
-    if (now < 0) {
+      this.foresee(at, now > 0 ? Math.min(until, x + ((until - x) * now) / (now - after)) : x);
+    } else if (now < 0) {
       this.doubtM2 += ((until - x) * now * now) / (2 * (after - now));
     }
   }
 
+  private foresee(at: number, x: number): void {
+    const { order, whole } = this;
+    const c = this.crossingCount * CROSSING;
+    if (c === this.crossings.length) {
+      const larger = new Int32Array(2 * c);
+      larger.set(this.crossings);
+      this.crossings = larger;
+    }
+    const { crossings } = this;
+    crossings[c + LOWER] = order[at];
+    crossings[c + UPPER] = order[at + 1];
+    crossings[c + LOWER_VERTEX] = whole[order[at] * WHOLES + VERTEX];
+    crossings[c + UPPER_VERTEX] = whole[order[at + 1] * WHOLES + VERTEX];
+    this.events.push(x, this.partCount + this.crossingCount++);
+  }
+
   /** Restores invariant 2 from the lowest stale position upwards. */
   private deriveStates(x: number): void {
-    let state = this.staleFrom > 0 ? this.above[this.order[this.staleFrom - 1]] : CoverStates.NOWHERE;
-    for (let i = this.staleFrom; i < this.activeCount; i++) {
-      const part = this.order[i];
-      if (i > this.staleTo && this.below[part] === state) {
+    const { order, whole, states, staleFrom, staleTo } = this;
+    let state = staleFrom > 0 ? whole[order[staleFrom - 1] * WHOLES + ABOVE] : CoverStates.NOWHERE;
+    for (let i = staleFrom; i < this.activeCount; i++) {
+      const w = order[i] * WHOLES;
+      if (i > staleTo && whole[w + BELOW] === state) {
         return;
       }
-      const above = this.states.across(state, this.layer[part], this.sign[part]);
-      if (this.below[part] !== state || this.above[part] !== above) {
-        this.book(part, x);
-        this.below[part] = state;
-        this.above[part] = above;
+      const above = states.across(state, whole[w + LAYER], whole[w + SIGN]);
+      if (whole[w + BELOW] !== state || whole[w + ABOVE] !== above) {
+        this.book(order[i], x);
+        whole[w + BELOW] = state;
+        whole[w + ABOVE] = above;
       }
       state = above;
     }
   }
 
-  /** Books ∫ y dx of a part's current edge from where it was booked last up to `x`. */
+  /** Books ∫ y dx of a part's edge at hand from where it was booked last up to `x`. */
   private book(part: number, x: number): void {
-    const from = this.bookedX[part];
-    const width = x - from;
+    const { real, whole } = this;
+    const r = part * REALS;
+    const width = x - real[r + BOOKED];
     if (width > 0) {
-      const below = this.below[part];
-      const above = this.above[part];
+      const below = whole[part * WHOLES + BELOW];
+      const above = whole[part * WHOLES + ABOVE];
       if (Math.max(below, above) >= this.areas.length) {
         this.growAreas(Math.max(below, above) + 1);
       }
-      const integral = width * this.yAt(part, from + width / 2);
+      const middle = real[r + BOOKED] + width / 2;
+      const integral = width * (real[r + LINE_Y] + real[r + SLOPE] * (middle - real[r + LINE_X]));
       this.areas[below] += integral;
       this.areas[above] -= integral;
-      this.bookedX[part] = x;
+      real[r + BOOKED] = x;
     }
-  }
-
-  private yAt(part: number, x: number): number {
-    return this.lineY[part] + this.slope[part] * (x - this.lineX[part]);
   }
 
   private setLine(part: number): void {
-    const v = 2 * this.vertex[part];
-    if (v < 0) {
-      this.lineX[part] = this.fromX[part];
-      this.lineY[part] = FAR_BELOW_M;
-      this.slope[part] = 0;
-      this.endX[part] = this.toX[part];
-      return;
-    }
-    const { vertices } = this;
-    this.lineX[part] = vertices[v] - this.originX;
-    this.lineY[part] = vertices[v + 1] - this.originY;
-    this.slope[part] = (vertices[v + 3] - vertices[v + 1]) / (vertices[v + 2] - vertices[v]);
-    this.endX[part] = Math.min(vertices[v + 2] - this.originX, this.toX[part]);
+    const { real, xy } = this;
+    const r = part * REALS;
+    const v = 2 * this.whole[part * WHOLES + VERTEX];
+    real[r + LINE_X] = xy[v];
+    real[r + LINE_Y] = xy[v + 1];
+    real[r + SLOPE] = (xy[v + 3] - xy[v + 1]) / (xy[v + 2] - xy[v]);
+    real[r + EDGE_END] = xy[v + 2];
   }
 
   /** Where a starting part belongs: above all parts that are lower at `x`, or equal there and less steep. */
   private placeFor(part: number, x: number): number {
-    const y = this.yAt(part, x);
+    const { real, order } = this;
+    const r = part * REALS;
+    const y = real[r + LINE_Y] + real[r + SLOPE] * (x - real[r + LINE_X]);
     let low = 0;
     let high = this.activeCount;
     while (low < high) {
       const middle = (low + high) >> 1;
-      const other = this.order[middle];
-      const difference = this.yAt(other, x) - y;
-      if (difference < 0 || (difference === 0 && this.slope[other] <= this.slope[part])) {
+      const other = order[middle] * REALS;
+      const difference = real[other + LINE_Y] + real[other + SLOPE] * (x - real[other + LINE_X]) - y;
+      if (difference < 0 || (difference === 0 && real[other + SLOPE] <= real[r + SLOPE])) {
         low = middle + 1;
       } else {
         high = middle;
@@ -286,31 +311,19 @@ export class Sweep {
   }
 
   private growAreas(length: number): void {
-    const grown = new Float64Array(Math.max(length, 2 * this.areas.length));
-    grown.set(this.areas);
-    this.areas = grown;
+    const larger = new Float64Array(Math.max(length, 2 * this.areas.length));
+    larger.set(this.areas);
+    this.areas = larger;
   }
 
-  private reserve(count: number): void {
-    if (count <= this.layer.length) {
-      return;
+  private reserve(partCount: number): void {
+    if (partCount > this.order.length) {
+      const length = Math.max(partCount, 2 * this.order.length);
+      this.real = new Float64Array(length * REALS);
+      this.whole = new Int32Array(length * WHOLES);
+      this.startX = new Float64Array(length);
+      this.starts = new Int32Array(length);
+      this.order = new Int32Array(length);
     }
-    const length = Math.max(count, 2 * this.layer.length);
-    this.layer = new Int32Array(length);
-    this.sign = new Int8Array(length);
-    this.fromX = new Float64Array(length);
-    this.toX = new Float64Array(length);
-    this.lastVertex = new Int32Array(length);
-    this.vertex = new Int32Array(length);
-    this.lineX = new Float64Array(length);
-    this.lineY = new Float64Array(length);
-    this.slope = new Float64Array(length);
-    this.endX = new Float64Array(length);
-    this.bookedX = new Float64Array(length);
-    this.below = new Int32Array(length);
-    this.above = new Int32Array(length);
-    this.order = new Int32Array(length);
-    this.position = new Int32Array(length);
-    this.starts = new Int32Array(length);
   }
 }
