@@ -1,0 +1,61 @@
+/** Published values, carried over with their source. */
+export const shroutFleiss = {
+  source:
+    'Shrout and Fleiss (1979), Psychological Bulletin 86, 420-428, Table 2 (published two-digit values from memory); computed with psych 2.2.9 under R 4.2.2',
+  tolerance: 1e-9,
+  ratings: [
+    [9, 2, 5, 8],
+    [6, 1, 3, 2],
+    [8, 4, 6, 8],
+    [7, 1, 2, 6],
+    [10, 5, 6, 9],
+    [6, 2, 4, 7],
+  ],
+  expected: {
+    MS_between_targets: 11.2416666666667,
+    MS_within_targets: 6.26388888888889,
+    MS_judges: 32.4861111111111,
+    MS_error: 1.01944444444444,
+    icc: {
+      ICC1: 0.165741768405476,
+      ICC2: 0.289763779527559,
+      ICC3: 0.714840714840715,
+      ICC1k: 0.442797133679269,
+      ICC2k: 0.620050547598989,
+      ICC3k: 0.909315542377069,
+    },
+    F: {
+      ICC1: 1.79467849223947,
+      ICC2: 11.0272479564033,
+      ICC3: 11.0272479564033,
+      ICC1k: 1.79467849223947,
+      ICC2k: 11.0272479564033,
+      ICC3k: 11.0272479564033,
+    },
+    lower95: {
+      ICC1: -0.132932324874751,
+      ICC2: 0.018786513374712,
+      ICC3: 0.342464765033925,
+      ICC1k: -0.884442155238119,
+      ICC2k: 0.0711368153025035,
+      ICC3k: 0.675674713816305,
+    },
+    upper95: {
+      ICC1: 0.722560062328121,
+      ICC2: 0.761084369648953,
+      ICC3: 0.94585825995536,
+      ICC1k: 0.912415420340776,
+      ICC2k: 0.927232040167722,
+      ICC3k: 0.985891678169062,
+    },
+    names: {
+      ICC1: 'ICC(1,1)',
+      ICC2: 'ICC(2,1)',
+      ICC3: 'ICC(3,1)',
+      ICC1k: 'ICC(1,k)',
+      ICC2k: 'ICC(2,k)',
+      ICC3k: 'ICC(3,k)',
+    },
+    published_2dp: [0.17, 0.29, 0.71, 0.44, 0.62, 0.91],
+  },
+};
