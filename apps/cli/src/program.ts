@@ -26,6 +26,7 @@ export function buildProgram(finish: Finish): Command {
     .version(ownVersion(), '--version', 'print the version')
     .helpOption('-h, --help', 'print this help')
     .helpCommand(false)
+    .configureHelp({ subcommandTerm: (command) => `${command.name()} PROJECT` })
     .addHelpText('after', AFTER);
   for (const command of [checkCommand, reckonCommand, convertCommand, serveCommand]) {
     program.addCommand(command(finish));

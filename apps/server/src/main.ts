@@ -61,10 +61,11 @@ function readWish(argv: string[]): Wish | string {
 }
 
 function whyStopped(findings: readonly Finding[]): string {
-  return findings
+  const lines = findings
     .filter((finding) => finding.effect === 'stops')
-    .map((finding) => describeFinding(finding))
-    .join('\n');
+    .map((finding) => describeFinding(finding, 'en'))
+    .map(({ where, what, remedy }) => `${where}: ${what}. ${remedy}`);
+  return ['The data has errors that stop the job:', ...lines].join('\n');
 }
 
 function stopSignal(): Promise<void> {

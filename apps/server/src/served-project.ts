@@ -1,6 +1,6 @@
 /** A reckoned project as the bodies that the server sends: made once, held as text. */
 import type { Assessment } from '@crownfall/assessment';
-import { describeFinding } from '@crownfall/survey';
+import { describeFinding, type FindingGroup, summariseFindings } from '@crownfall/survey';
 import { boundsOf } from './bounds.ts';
 import { driftLayer } from './drift-layer.ts';
 import { resultLayers } from './layers.ts';
@@ -23,6 +23,9 @@ export function servedProject(assessment: Assessment): ServedProject {
   };
 }
 
+/** Of each kind of finding; the file findings.json holds all of them. */
+const SHOWN_OF_EACH = 20;
+
 function figuresOf(assessment: Assessment): unknown {
   const { title, season, units, total, run, trees } = assessment;
   return {
@@ -34,11 +37,18 @@ function figuresOf(assessment: Assessment): unknown {
     trees: trees.length,
     treesRated: trees.filter((tree) => tree.severityFrom === 'rating').length,
     blocks: assessment.blocks.map(({ geometry, extra, ...figures }) => figures),
-    findings: assessment.findings.map((finding) => ({
-      code: finding.code,
-      severity: finding.severity,
-      words: describeFinding(finding),
-    })),
+    findings: summariseFindings(assessment.findings, SHOWN_OF_EACH).map(spokenGroup),
     bounds: boundsOf(assessment),
+  };
+}
+
+function spokenGroup({ code, severity, findings, examples }: FindingGroup): unknown {
+  const words = examples.map((finding) => describeFinding(finding, 'en'));
+  return {
+    code,
+    severity,
+    findings,
+    effect: words[0].effect,
+    examples: words.map(({ where, what, remedy }) => ({ where, what, remedy })),
   };
 }

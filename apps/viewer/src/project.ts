@@ -5,14 +5,18 @@ import type { Finding } from '@crownfall/geometry';
 /** A block's figures without its outline; outlines arrive with the map layers. */
 export type BlockSummary = Omit<BlockResult, 'geometry' | 'extra'>;
 
-export interface SpokenFinding extends Pick<Finding, 'code' | 'severity'> {
-  /** The same text that the command line prints. */
-  readonly words: string;
+/** Findings of one kind, in the words that the command line prints too. */
+export interface SpokenGroup extends Pick<Finding, 'code' | 'severity'> {
+  /** How many there are; `examples` holds the first ones. */
+  readonly findings: number;
+  /** What the totals did with them. */
+  readonly effect: string;
+  readonly examples: readonly { readonly where: string; readonly what: string; readonly remedy: string }[];
 }
 
 export interface Project extends Pick<Assessment, 'title' | 'season' | 'units' | 'total' | 'run'> {
   readonly blocks: readonly BlockSummary[];
-  readonly findings: readonly SpokenFinding[];
+  readonly findings: readonly SpokenGroup[];
   readonly trees: number;
   readonly treesRated: number;
   /** West, south, east, north in degrees; null when nothing has a place. */

@@ -4,12 +4,6 @@ import { Command, InvalidArgumentError } from 'commander';
 /** Told the exit code of a command that ended without throwing. */
 export type Finish = (code: number) => void;
 
-export interface CommonOptions {
-  readonly json?: true;
-  readonly quiet?: true;
-  readonly debug?: true;
-}
-
 /** A command named `name` that takes a project, with the options all commands share and one example in its help. */
 export function projectCommand(name: string, about: string, example: string): Command {
   return new Command(name)

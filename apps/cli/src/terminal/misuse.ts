@@ -5,13 +5,20 @@ import type { Command, CommanderError } from 'commander';
 export function explainMisuse(program: Command, argv: readonly string[], error: CommanderError): string {
   const command = program.commands.find((each) => each.name() === argv.find((word) => !word.startsWith('-')));
   const path = command ? `crownfall ${command.name()}` : 'crownfall';
+  const stray = strayOption(command ?? program, argv);
+  if (stray !== undefined) return unknown('option', stray, optionNames(command ?? program), path);
   const given = /'([^']+)'/.exec(error.message)?.[1] ?? '';
-  const unknownCommand =
-    error.code === 'commander.unknownCommand' || (!command && given !== '' && !given.startsWith('-'));
-  if (unknownCommand) return unknown('command', given, commandNames(program), 'crownfall');
-  if (error.code === 'commander.unknownOption') return unknown('option', given, optionNames(command ?? program), path);
+  if (!command && given !== '' && !given.startsWith('-')) return unknown('command', given, commandNames(program), path);
   const words = error.message.replace(/^error: /, '');
   return `crownfall: ${words}\nSee: ${path} --help`;
+}
+
+/** An option that the command does not have; named even when the parser stumbled over something else first. */
+function strayOption(command: Command, argv: readonly string[]): string | undefined {
+  const words = argv.map((word) => word.replace(/=.*$/, ''));
+  const end = words.indexOf('--');
+  const known = [...command.options.flatMap((option) => [option.long, option.short]), '--help', '-h'];
+  return words.slice(0, end < 0 ? words.length : end).find((word) => /^--?[a-z]/i.test(word) && !known.includes(word));
 }
 
 function unknown(what: string, given: string, valid: readonly string[], path: string): string {

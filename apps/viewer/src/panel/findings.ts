@@ -1,35 +1,36 @@
 /** What is known to be wrong, mended or assumed in the data; it belongs beside the figures, not in a log. */
 import { element } from '../element.ts';
-import type { SpokenFinding } from '../project.ts';
+import type { SpokenGroup } from '../project.ts';
 
 const SEVERITIES = ['error', 'warning', 'note'] as const;
-const HEADINGS = { error: 'Errors', warning: 'Warnings', note: 'Notes' } as const;
-/** Longer lists are cut on screen; `crownfall check` prints them whole. */
-const SHOWN = 50;
 
-export function findingsList(findings: readonly SpokenFinding[]): HTMLElement {
-  const groups = SEVERITIES.map((severity) => findings.filter((each) => each.severity === severity));
-  const summary = groups
-    .map((group, i) => (group.length === 0 ? '' : `${group.length} ${HEADINGS[SEVERITIES[i]].toLowerCase()}`))
-    .filter((words) => words !== '')
-    .join(', ');
+export function findingsList(groups: readonly SpokenGroup[]): HTMLElement {
   return element(
     'details',
     { class: 'findings' },
-    element('summary', {}, `Findings about the data: ${summary || 'none'}`),
-    ...groups.map((group, i) => findingGroup(HEADINGS[SEVERITIES[i]], group)),
+    element('summary', {}, `Findings about the data: ${counts(groups) || 'none'}`),
+    ...groups.map(groupSection),
   );
 }
 
-function findingGroup(heading: string, group: readonly SpokenFinding[]): HTMLElement | null {
-  if (group.length === 0) return null;
-  const items = group.slice(0, SHOWN).map((each) => element('li', {}, each.words));
-  const more = group.length - items.length;
+function counts(groups: readonly SpokenGroup[]): string {
+  return SEVERITIES.flatMap((severity) => {
+    const count = groups.filter((group) => group.severity === severity).reduce((sum, each) => sum + each.findings, 0);
+    return count === 0 ? [] : [`${count} ${severity}${count === 1 ? '' : 's'}`];
+  }).join(', ');
+}
+
+function groupSection({ severity, findings, effect, examples }: SpokenGroup): HTMLElement {
+  const more = findings - examples.length;
+  const items = examples.map(({ where, what }) =>
+    element('li', {}, element('span', { class: 'place' }, where), element('span', { class: 'what' }, what)),
+  );
   return element(
     'section',
     {},
-    element('h3', {}, heading),
+    element('h3', {}, `${findings} ${severity}${findings === 1 ? '' : 's'}. ${effect}`),
     element('ul', {}, ...items),
-    more > 0 ? element('p', {}, `and ${more} more; crownfall check prints them all.`) : null,
+    more > 0 ? element('p', {}, `and ${more} more like these, in findings.json`) : null,
+    element('p', { class: 'remedy' }, examples[0].remedy),
   );
 }

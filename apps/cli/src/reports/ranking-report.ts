@@ -1,7 +1,7 @@
 /** The ranking as a planner would read it aloud: a heading, a table, the totals, what is wrong with the data. */
 import type { Assessment, BlockResult } from '@crownfall/assessment';
-import { summariseFindings } from '@crownfall/survey';
 import { type Column, layOut } from '../terminal/table.ts';
+import { countFindings } from './findings-report.ts';
 import { areaText, grouped, percentText, squareFeet } from './quantities.ts';
 import { reasonFor } from './reason.ts';
 
@@ -27,7 +27,7 @@ export function rankingReport(assessment: Assessment, { rows, out, width }: Repo
     ...(more > 0 ? [`… and ${more} more blocks, in ${out}/blocks.geojson`] : []),
     '',
     ...totals(assessment),
-    summariseFindings(assessment.findings),
+    `Findings: ${countFindings(assessment.findings)}`,
     `Written to ${out}.`,
   ].join('\n');
 }
