@@ -1,4 +1,10 @@
 export type { CrownShape, LonLat } from './crown-shape.ts';
+export {
+  type CheckPositionsOptions,
+  checkPositions,
+  type LonLatExtent,
+  type PositionFinding,
+} from './crs/check-positions.ts';
 export type { CoordinateSystem, DatumReading } from './crs/coordinate-system.ts';
 export { type CrsFinding, isCrsFinding, resolveCrs } from './crs/resolve-crs.ts';
 export type { Finding, GeometryFindingCode, Place } from './finding.ts';
@@ -30,3 +36,4 @@ export {
 export { type Extent, squareCells } from './streets/square-cells.ts';
 export type { Degrees, Fraction, Metres, SquareMetres } from './units.ts';
 export { degrees, fraction, METRES_PER_FOOT, metres, squareMetres } from './units.ts';
+export { type ReadRegion, type ReadRegionOptions, readRegion } from './validity/read-region.ts';

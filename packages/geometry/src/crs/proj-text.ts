@@ -31,7 +31,7 @@ export function readProjText(text: string): ProjText {
     parameters,
     definition: definitionOf(parameters),
     datum: parameters.get('datum'),
-    towgs84: towgs84 && towgs84.split(',').some((value) => Number(value) !== 0) ? towgs84 : undefined,
+    towgs84: towgs84?.split(',').some((value) => Number(value) !== 0) ? towgs84 : undefined,
     unreadable: unreadablePart(parameters),
   };
 }

@@ -34,11 +34,11 @@ export function readWkt(text: string): StatedCrs | undefined {
   const datum = find(horizontal, /^(DATUM|GEODETICDATUM|TRF|ENSEMBLE)$/);
   return {
     name: horizontal.values[0] ?? find(horizontal, /^(PROJ|GEOG|GEOD)/)?.values[0] ?? '',
-    code: wktCode(horizontal),
+    code: wktCode(horizontal) ?? (isPseudoMercator(horizontal) ? 'EPSG:3857' : undefined),
     datum: datum?.values[0],
     towgs84: find(horizontal, /^TOWGS84$/)?.values.join(','),
     definition: horizontal.text,
-    unreadable: unreadablePart(horizontal),
+    unreadable: unreadablePart(horizontal) ?? unreadableMethod(find(horizontal, /^(PROJECTION|METHOD)$/)?.values[0]),
   };
 }
 
@@ -50,6 +50,7 @@ export function readProjJson(text: string): StatedCrs | undefined {
   const base = asObject(crs.base_crs) ?? crs;
   const datum = asObject(base.datum) ?? asObject(base.datum_ensemble);
   const id = asObject(crs.id);
+  const method = asObject(asObject(crs.conversion)?.method)?.name as string | undefined;
   const axes = asArray(asObject(crs.coordinate_system)?.axis).map((axis) => String(asObject(axis)?.direction));
   return {
     name: String(crs.name ?? ''),
@@ -57,13 +58,22 @@ export function readProjJson(text: string): StatedCrs | undefined {
     datum: datum?.name === undefined ? undefined : String(datum.name),
     towgs84: undefined,
     definition: JSON.stringify(crs),
-    unreadable: axes.find((direction) => /west|south/i.test(direction)),
+    unreadable: axes.find((direction) => /west|south/i.test(direction)) ?? unreadableMethod(method),
   };
 }
 
 function wktCode(node: WktNode): string | undefined {
   const id = node.children.find((child) => child.keyword === 'AUTHORITY' || child.keyword === 'ID');
   return id && id.values.length >= 2 ? `${id.values[0]}:${id.values[1]}`.toUpperCase() : undefined;
+}
+
+/** Written as a Mercator projection of the ellipsoid in some dialects; computed so, it is 20 km off. */
+function isPseudoMercator(node: WktNode): boolean {
+  const method = find(node, /^(PROJECTION|METHOD)$/)?.values[0];
+  if (!/pseudo.?mercator|auxiliary.?sphere/i.test(`${node.values[0]} ${method}`)) return false;
+  const conversion = find(node, /^CONVERSION$/) ?? node;
+  const parameters = conversion.children.filter((child) => child.keyword === 'PARAMETER');
+  return parameters.every((one) => Number(one.values[1]) === (/scale/i.test(one.values[0]) ? 1 : 0));
 }
 
 function unreadablePart(node: WktNode): string | undefined {
@@ -75,6 +85,18 @@ function unreadablePart(node: WktNode): string | undefined {
     ? node.children.find((child) => /UNIT$/.test(child.keyword))
     : undefined;
   return unit && Math.abs(Number(unit.values[1]) - DEGREE) > 1e-9 ? `unit ${unit.values[0]}` : undefined;
+}
+
+/**
+ * Methods that proj4 reads rightly in all three dialects, as compared with PROJ; it takes an oblique Mercator of one variant for
+ * another, and is then a hundred kilometres off.
+ */
+const METHODS =
+  /^(mercator(1sp|2sp|varianta|variantb)?|transversemercator|gausskruger|lambert(conformalconic|conicconformal)(1sp|2sp)?|albers(conic|conicequalarea|equalarea)?|lambertazimuthalequalarea|(oblique|double)stereographic|krovak(northorientated|eastnorth)?)$/;
+
+function unreadableMethod(method: string | undefined): string | undefined {
+  if (method === undefined) return undefined;
+  return METHODS.test(method.toLowerCase().replace(/[^a-z0-9]/g, '')) ? undefined : `method ${method}`;
 }
 
 function find(node: WktNode, keyword: RegExp): WktNode | undefined {
