@@ -82,13 +82,7 @@ function headerNames(header: Row, columns: number, { place, findings }: CsvConte
     for (let n = 2; names.includes(name); n++) name = `${given}_${n}`;
     if (name !== given) {
       const where = { ...place, row: header.row, field: given };
-      findings.add({
-        code: 'csv-header-repeated',
-        severity: 'warning',
-        effect: 'mended',
-        where,
-        facts: { got: given, read_as: name },
-      });
+      findings.add(finding('csv-header-repeated', 'warning/mended', where, { got: given, read_as: name }));
     }
     names.push(name);
   }

@@ -1,6 +1,7 @@
 import { finding } from '@crownfall/survey';
 import type { ByteStream } from '../byte-stream.ts';
 import { decodeText } from '../decode-text.ts';
+import { inWords } from '../json/json-stream.ts';
 import { parseJson } from '../json/parse-json.ts';
 import type { FeatureCollector } from './feature-collector.ts';
 
@@ -51,12 +52,12 @@ export async function readSequence(bytes: ByteStream, collector: FeatureCollecto
       return;
     }
     const at = firstLine + broken.line - 1;
-    const problem = `line ${at}, column ${broken.column}: got ${broken.got}, expected ${broken.expected}`;
+    const problem = inWords(broken);
     const where = { ...collector.place, feature: `#${row}` };
     const cut = last && broken.kind === 'truncated';
     collector.findings.add(
       cut
-        ? finding('file-truncated', 'warning/left_out', where, { problem })
+        ? finding('file-truncated', 'warning/left_out', where, { problem: `line ${at}, ${problem}` })
         : finding('not-json', 'warning/left_out', where, { problem, line: at }),
     );
   }

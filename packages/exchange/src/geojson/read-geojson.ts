@@ -2,7 +2,7 @@ import { finding } from '@crownfall/survey';
 import { gather, oneChunk } from '../byte-stream.ts';
 import { decodeText } from '../decode-text.ts';
 import { findingSink } from '../finding-sink.ts';
-import type { JsonBreak, NotNumbers } from '../json/json-stream.ts';
+import { inWords, type JsonBreak, type NotNumbers } from '../json/json-stream.ts';
 import type { LayerReading, LayerSource } from '../layer-reading.ts';
 import { type FeatureCollector, featureCollector } from './feature-collector.ts';
 import { streamFeatures } from './feature-stream.ts';
@@ -88,12 +88,12 @@ async function streamed(bytes: Parameters<typeof streamFeatures>[0], collector: 
 
 /** Tells where the text breaks and how much of it was kept. Nothing kept: the layer cannot be trusted to be there. */
 function tellBreak(collector: FeatureCollector, broken: JsonBreak): void {
-  const { line, column } = broken;
+  const { line } = broken;
   const kept = collector.count();
-  const what = `line ${line}, column ${column}: got ${broken.got}, expected ${broken.expected}`;
+  const what = inWords(broken);
   const problem = kept === 0 ? what : `${what}; the ${kept} complete features before it are kept`;
   if (broken.kind === 'truncated') {
-    const facts = { problem, bytes: broken.offset };
+    const facts = { problem: `line ${line}, ${problem}`, bytes: broken.offset };
     const grade = kept === 0 ? 'error/stops' : 'warning/left_out';
     collector.findings.add(finding('file-truncated', grade, collector.place, facts));
   } else {

@@ -13,6 +13,11 @@ export interface JsonBreak extends LinePosition {
   readonly expected: string;
 }
 
+/** The place within its line, and why: `column 8: got }, expected "name"`. */
+export function inWords({ column, got, expected }: JsonBreak): string {
+  return `column ${column}: got ${got}, expected ${expected}`;
+}
+
 /** NaN and Infinity in place of numbers: how many, and where the first one is. */
 export interface NotNumbers extends LinePosition {
   readonly count: number;

@@ -45,6 +45,7 @@ export async function readProject(path: string, options: ReadProjectOptions = {}
     throw new Outage(`cannot read ${name}`, error);
   });
   const { project, findings } = readProjectFile(bytes, name);
+  if (project === null) return emptyInput(findings);
   return readLayers(project, new ProjectFolder(dirname(resolve(file)), options, findings));
 }
 

@@ -1,6 +1,6 @@
 import type { Finding, Place } from '@crownfall/geometry';
 import { finding, LAYER_NAMES, type LayerName, nearestWord } from '@crownfall/survey';
-import type { JsonBreak } from '../json/json-stream.ts';
+import { inWords, type JsonBreak } from '../json/json-stream.ts';
 import { parseJson } from '../json/parse-json.ts';
 import type { LayerEntry } from '../layer-reading.ts';
 
@@ -16,23 +16,27 @@ export interface ProjectFile {
 
 const KEYS = ['title', 'season', 'units', 'layers', 'settings'];
 const ENTRY_KEYS = ['path', 'crs', 'fields', 'units', 'types'];
-const EMPTY: ProjectFile = { units: 'metric', layers: {}, imagery: [], settings: {} };
 
 /**
  * Reads a `project.json` (see the outside contract). Keys it does not know are told with the nearest known one and left
- * out. A file that is not JSON gives an empty project and an error with line and column.
+ * out. A file that is not JSON, or no object, gives no project and an error with line and column.
  */
-export function readProjectFile(bytes: Uint8Array, file: string): { project: ProjectFile; findings: Finding[] } {
+export function readProjectFile(bytes: Uint8Array, file: string): { project: ProjectFile | null; findings: Finding[] } {
   const { value, broken } = parseJson(bytes);
-  if (broken) return { project: EMPTY, findings: [brokenFinding(broken, file)] };
+  if (broken) return { project: null, findings: [brokenFinding(broken, file)] };
   const reader = new ProjectReader(file);
   return { project: reader.project(value), findings: reader.findings };
 }
 
 function brokenFinding(broken: JsonBreak, file: string): Finding {
-  const problem = `line ${broken.line}, column ${broken.column}: got ${broken.got}, expected ${broken.expected}`;
+  const problem = inWords(broken);
   return broken.kind === 'truncated'
-    ? finding('file-truncated', 'error/stops', { file }, { problem, bytes: broken.offset })
+    ? finding(
+        'file-truncated',
+        'error/stops',
+        { file },
+        { problem: `line ${broken.line}, ${problem}`, bytes: broken.offset },
+      )
     : finding('not-json', 'error/stops', { file }, { problem, line: broken.line });
 }
 
@@ -44,10 +48,10 @@ class ProjectReader {
     this.#file = file;
   }
 
-  project(value: unknown): ProjectFile {
+  project(value: unknown): ProjectFile | null {
     if (!isObject(value)) {
       this.#wrong({ file: this.#file }, 'object', value, 'error/stops');
-      return EMPTY;
+      return null;
     }
     this.#unknownKeys(value, KEYS, undefined);
     const title = this.#typed(value, 'title', 'text', (v): v is string => typeof v === 'string');

@@ -42,7 +42,7 @@ export function treeFeature(tree: TreeResult): OutFeature {
     dose: share(tree.dose),
     dripline_m2: m2(tree.driplineM2),
     fallout_m2: m2(tree.falloutM2),
-    ...stainedColumns(tree.stainedM2),
+    stained_m2: m2(tree.stainedM2.value),
   };
   return { geometry: tree.geometry, properties: withExtra(properties, tree.extra) };
 }
@@ -59,7 +59,7 @@ export function pavementFeature(piece: PavementResult): OutFeature {
     area_m2: pavement_m2,
     dripline_m2,
     fallout_m2,
-    ...stainedColumns(piece.stainedM2),
+    stained_m2: m2(piece.stainedM2.value),
     stained_pct: pct(100 * stained),
   };
   return { geometry: piece.geometry, properties: withExtra(properties, piece.extra) };

@@ -1,5 +1,5 @@
 import type { Assessment } from '@crownfall/assessment';
-import type { ProjectInput } from '@crownfall/survey';
+import { describeFinding, type ProjectInput } from '@crownfall/survey';
 import { writeCsv } from '../csv/write-csv.ts';
 import { type OutFeature, writeGeoJson } from '../geojson/write-geojson.ts';
 import { areaColumns, stainedColumns } from './figure-columns.ts';
@@ -42,7 +42,9 @@ function* mapped<From, To extends OutFeature | object>(from: Iterable<From>, to:
 
 function findingRecord(found: Assessment['findings'][number]): object {
   const { code, severity, effect, where, facts } = found;
-  return { code, severity, effect, place: where, facts };
+  const words = describeFinding(found, 'en');
+  const said = { what: words.what, where: words.where, what_to_do: words.remedy, totals: words.effect };
+  return { code, severity, effect, ...said, place: where, facts };
 }
 
 function runRecord({ title, season, units, run, total }: Assessment, { inputs, versions, timings }: RunFacts): object {
