@@ -202,7 +202,7 @@ export const EN: Catalogue = {
       remedy: 'Correct it in project.json, or remove it to take the default.',
     },
     'raters-disagree': {
-      what: 'The raters name different causes ({raters}); {taken} was taken',
+      what: 'The raters do not agree on what stains ({raters}); {taken} was taken',
       remedy: 'Look at the tree together and rate it again.',
     },
     'host-without-ratings': {
@@ -306,6 +306,9 @@ export const EN: Catalogue = {
     'needs-grid': 'it needs a datum grid',
     'shift-unknown': 'its shift to WGS 84 is not known',
     'not-supported': 'its projection is not supported',
+    'not-readable': 'its description cannot be read',
+    'code-not-in-table': 'its code is not in the table',
+    'no-datum': 'it states no datum',
   },
   decimal: '.',
   more: 'Further findings of this kind: {more}.',

@@ -205,7 +205,7 @@ export const ES: Catalogue = {
       remedy: 'Corríjalo en project.json o quítelo para usar el valor por defecto.',
     },
     'raters-disagree': {
-      what: 'Los evaluadores dan causas distintas ({raters}); se tomó {taken}',
+      what: 'Los evaluadores no coinciden en lo que mancha ({raters}); se tomó {taken}',
       remedy: 'Miren el árbol juntos y evalúenlo de nuevo.',
     },
     'host-without-ratings': {
@@ -311,6 +311,9 @@ export const ES: Catalogue = {
     'needs-grid': 'necesita una rejilla de datum',
     'shift-unknown': 'no se conoce su paso a WGS 84',
     'not-supported': 'su proyección no se admite',
+    'not-readable': 'su descripción no se puede leer',
+    'code-not-in-table': 'su código no está en la tabla',
+    'no-datum': 'no indica ningún datum',
   },
   decimal: ',',
   more: 'Otros avisos de este tipo: {more}.',

@@ -64,7 +64,7 @@ const RECORD_FACTS = {
 const RECKONING_FACTS = {
   'setting-unknown': ['valid', 'nearest?'],
   'setting-out-of-range': ['got', 'expected', 'used'],
-  'raters-disagree': ['raters', 'causes', 'taken'],
+  'raters-disagree': ['raters', 'taken'],
   'host-without-ratings': ['host?', 'count'],
 } as const;
 

@@ -8,7 +8,7 @@ export type NumberReading = { readonly value: number; readonly mended: boolean }
 const MISSING_WORDS = new Set(['', 'none', 'null', 'nan', 'na', 'n/a', '-', '–']);
 const PLAIN = /^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i;
 const COMMA_DECIMAL = /^[+-]?\d*,\d+$/;
-const THOUSANDS_LIKE = /^[+-]?\d{1,3},\d{3}$/;
+const THOUSANDS_LIKE = /^[+-]?[1-9]\d{0,2},\d{3}$/;
 const POINTS_THEN_COMMA = /^[+-]?\d{1,3}(\.\d{3})+,\d+$/;
 const COMMAS_THEN_POINT = /^[+-]?\d{1,3}(,\d{3})+\.\d+$/;
 

@@ -2,7 +2,7 @@
 import type { Finding } from '@crownfall/geometry';
 import { finding } from '../findings/finding-codes.ts';
 import type { SeverityGroup, TreeSeverity } from './tree-severity.ts';
-import type { VisitGate } from './visit-gate.ts';
+import { type VisitGate, voteText } from './visit-gate.ts';
 
 /** Findings about disputed diagnoses, and about hosts of which no tree has a figure. */
 export function severityFindings(
@@ -16,7 +16,7 @@ export function severityFindings(
     if (from === 'none') without.set(group, (without.get(group) ?? 0) + 1);
     const gate = gates.get(treeId);
     if (gate?.dispute === undefined) continue;
-    const facts = { ...gate.dispute, taken: gate.cause };
+    const facts = { raters: gate.dispute, taken: voteText(gate.cause, gate.open) };
     findings.push(finding('raters-disagree', 'note/assumed', { layer: 'ratings', feature: treeId }, facts));
   }
   for (const [key, group] of groups) {

@@ -6,8 +6,8 @@ import { gateOf } from './rating-gate.ts';
 export interface VisitGate {
   readonly open: boolean;
   readonly cause: Cause;
-  /** The votes, when they differ: `A: frass, B: none`. */
-  readonly dispute?: { readonly raters: string; readonly causes: string };
+  /** The votes, when they differ: `A: frass ✓, B: frass ✗`; ✓ is an open gate. */
+  readonly dispute?: string;
 }
 
 interface Vote {
@@ -28,8 +28,13 @@ export function visitGate(days: readonly RaterDay[]): VisitGate | undefined {
   const cause = commonestCause(votes.filter((vote) => vote.open === open));
   const distinct = new Set(votes.map((vote) => `${vote.open} ${vote.cause}`));
   if (distinct.size === 1) return { open, cause };
-  const causes = CAUSES.filter((one) => votes.some((vote) => vote.cause === one)).join(', ');
-  return { open, cause, dispute: { raters: votes.map((vote) => `${vote.rater}: ${vote.cause}`).join(', '), causes } };
+  const dispute = votes.map((vote) => `${vote.rater}: ${voteText(vote.cause, vote.open)}`).join(', ');
+  return { open, cause, dispute };
+}
+
+/** A vote in signs that every language reads: `frass ✓`, `none ✗`. */
+export function voteText(cause: Cause, open: boolean): string {
+  return `${cause} ${open ? '✓' : '✗'}`;
 }
 
 /** A rater's vote: several rows of one day are open when any is. */
