@@ -2,7 +2,15 @@
  * The drift-ring offset against its definition: a point belongs to it exactly when it lies within the distance of the region.
  * The oracle measures distance and containment point by point and shares no code with the offset.
  */
-import { cleanRegion, offsetRegion, type Region, regionArea, translated, widenLine } from '@crownfall/geometry';
+import {
+  cleanRegion,
+  offsetRegion,
+  type Region,
+  regionArea,
+  reversed,
+  translated,
+  widenLine,
+} from '@crownfall/geometry';
 import fc from 'fast-check';
 import { union } from 'polyclip-ts';
 import { describe, expect, test } from 'vitest';
@@ -91,7 +99,14 @@ const wander = fc.array(fc.tuple(fc.integer({ min: 0, max: 24 }), fc.integer({ m
 });
 const flat = (points: readonly (readonly [number, number])[]) =>
   Float64Array.from(points.flatMap(([x, y]) => [x / 2, y / 2]));
-const RUNS = { seed: 20260407, numRuns: 300 };
+/** Two equal lobes: the signed areas cancel, the set does not. */
+const BOW_TIE: [number, number][] = [
+  [19, 0],
+  [8, 0],
+  [19, 1],
+  [8, 1],
+];
+const RUNS = { seed: 20260407, numRuns: 150 };
 
 describe('a point is in the offset exactly when it is within the distance', () => {
   test('star-shaped crowns, convex and jagged, edges shorter and longer than the distance', () => {
@@ -111,11 +126,8 @@ describe('a point is in the offset exactly when it is within the distance', () =
     fc.assert(
       fc.property(radii, radii, distance, (outer, inner, deltaM) => {
         const shell = star(outer.map((r) => r + 6.5));
-        const hole = star(inner).reduceRight<number[]>(
-          (out, _, i, all) => (i % 2 === 0 ? [...out, all[i], all[i + 1]] : out),
-          [],
-        );
-        const crown = [shell, Float64Array.from(hole), star(inner, 11, 3)];
+        const hole = reversed(star(inner));
+        const crown = [shell, hole, star(inner, 11, 3)];
         expectOffset(offsetRegion(crown, deltaM, TOLERANCE_M), (x, y) => distanceToRegion(crown, x, y), {
           deltaM,
           lines: crown,
@@ -133,7 +145,7 @@ describe('a point is in the offset exactly when it is within the distance', () =
         const result = offsetRegion(scribble, deltaM, TOLERANCE_M);
         expectOffset(result, (x, y) => distanceToRegion(clean, x, y), { deltaM, lines: scribble });
       }),
-      RUNS,
+      { ...RUNS, examples: [[BOW_TIE, 0.5]] },
     );
   });
 

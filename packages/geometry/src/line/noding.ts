@@ -24,15 +24,20 @@ const MOST_PASSES = 12;
  * the same. Segments of no length vanish. The result does not depend on the segments' order, save for the order of pieces.
  */
 export function nodedLines(segments: Float64Array): NodedLines {
-  let current = segments;
+  let current: Float64Array = segments.filter((_, i) => hasLength(segments, i - (i % 4)));
   for (let pass = 0; pass < MOST_PASSES; pass++) {
     const crossings = properCrossings(current);
     const pixels = pixelsOf(current, crossings);
     const led = ledThroughPixels(current, pixels);
-    if (crossings.length === 0 && led.length === current.length) break;
+    const isPlanar = crossings.length === 0 && led.length === current.length;
     current = led;
+    if (isPlanar) break;
   }
   return asNodes(current);
+}
+
+function hasLength(segments: Float64Array, i: number): boolean {
+  return segments[i] !== segments[i + 2] || segments[i + 1] !== segments[i + 3];
 }
 
 function indexOfSegments(segments: Float64Array): Flatbush {
@@ -93,7 +98,6 @@ function ledThroughPixels(segments: Float64Array, pixels: Pixels | undefined): F
   if (!pixels) return segments;
   for (let i = 0; i < segments.length; i += 4) {
     const [x0, y0, x1, y1] = segments.subarray(i, i + 4);
-    if (x0 === x1 && y0 === y1) continue;
     const along = (k: number) => (pixels.x[k] - x0) * (x1 - x0) + (pixels.y[k] - y0) * (y1 - y0);
     const passed = pixels.index
       .search(Math.min(x0, x1) - 0.5, Math.min(y0, y1) - 0.5, Math.max(x0, x1) + 0.5, Math.max(y0, y1) + 0.5, (k) =>
@@ -139,7 +143,6 @@ function asNodes(segments: Float64Array): NodedLines {
   for (let i = 0; i < segments.length; i += 4) {
     const a = nodes.idOf(segments[i], segments[i + 1]);
     const b = nodes.idOf(segments[i + 2], segments[i + 3]);
-    if (a === b) continue;
     from.push(a);
     to.push(b);
   }

@@ -34,7 +34,7 @@ export function offsetRegion(region: Region, distanceM: number, chordToleranceM:
 
 /** The region itself when its rings are simple and well nested, else the same set so resolved. */
 export function properRegion(region: Region): Region {
-  const rings = region.map(trimmedRing).filter((ring) => ring.length > 0 && signedArea(ring) !== 0);
+  const rings = region.map(trimmedRing).filter((ring) => ring.length > 0);
   return isProperRegion(rings) ? rings : cleanRegion(rings);
 }
 

@@ -34,14 +34,13 @@ export function offsetRing(ring: Float64Array, curve: OffsetCurve): Ring {
   const out: number[] = [];
   const step = turnPerVertex(curve.joins, curve.distanceM);
   const count = edges.length.length;
-  const trim = curve.trims ? trimsOf(edges, curve.distanceM) : undefined;
   for (let i = 0; i < count; i++) {
     const before = i === 0 ? count - 1 : i - 1;
     const corner = cornerAt(ring, edges, before, i);
     if (corner.turn > 0) {
       if (curve.joins.kind === 'tangent') pushTangents(out, corner, curve.distanceM, step);
       else pushChords(out, corner, curve.distanceM, step);
-    } else if (trim && roomFor(trim, edges, before, i)) {
+    } else if (curve.trims && isTrimmable(corner, edges, before, i, curve.distanceM)) {
       pushMitre(out, corner, curve.distanceM);
     } else {
       pushEnds(out, corner, curve.distanceM);
@@ -82,6 +81,7 @@ interface Corner {
   readonly ny1: number;
   /** −π < turn ≤ π, left positive. */
   readonly turn: number;
+  readonly sin: number;
   readonly cos: number;
 }
 
@@ -98,26 +98,16 @@ function cornerAt(ring: Float64Array, edges: Edges, before: number, after: numbe
     nx1: dy[after],
     ny1: -dx[after],
     turn: back ? Math.PI : Math.atan2(sin, cos),
+    sin,
     cos,
   };
 }
 
-/** Length that a cut at the right turn of vertex i takes from both its edges; 0 at left turns. */
-function trimsOf(edges: Edges, distanceM: number): Float64Array {
-  const { dx, dy, length } = edges;
-  const trims = new Float64Array(length.length);
-  for (let i = 0; i < length.length; i++) {
-    const h = i === 0 ? length.length - 1 : i - 1;
-    const sin = dx[h] * dy[i] - dy[h] * dx[i];
-    const cos = dx[h] * dx[i] + dy[h] * dy[i];
-    if (sin < 0) trims[i] = cos <= -1 ? Number.POSITIVE_INFINITY : (distanceM * -sin) / (1 + cos);
-  }
-  return trims;
-}
-
-function roomFor(trim: Float64Array, edges: Edges, before: number, after: number): boolean {
-  const next = after + 1 === trim.length ? 0 : after + 1;
-  return trim[before] + trim[after] <= edges.length[before] && trim[after] + trim[next] <= edges.length[after];
+/** Whether the shifted edges meet within the stretch that each of them has: by δ tan(|turn|/2) back from the vertex. */
+function isTrimmable(c: Corner, edges: Edges, before: number, after: number, distanceM: number): boolean {
+  if (c.cos <= -1) return false;
+  const trimM = (distanceM * Math.abs(c.sin)) / (1 + c.cos);
+  return trimM <= edges.length[before] && trimM <= edges.length[after];
 }
 
 /** The meeting of the two shifted edges. */

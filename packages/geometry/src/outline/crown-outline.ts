@@ -34,13 +34,13 @@ const DEFAULT_CHORD_TOLERANCE_M = 0.01;
  * Circle, ellipse and the smooth curve through n radii become polygons whose deviation from the curve stays within the
  * chord tolerance and which are then scaled to the curve's exact area (πd²/4, πab/4, π/n · Σ r²). Drawn polygons pass
  * through untouched. Vertex count of a circle of radius r: the least multiple of 4, at least 16, for which the scaled
- * polygon holds the tolerance (about π√(r/3t): 36 for r = 4 m, t = 1 cm).
+ * polygon holds the tolerance (about π√(r/3t): 40 for r = 4 m, t = 1 cm).
  *
  * Zero, negative or non-finite sizes give an empty region and `outline-zero-size`; a place that is not finite
  * `coordinates-not-finite`; fewer than three radii `outline-radii-too-few`. Single radii may be 0 (trunk on the drip line).
  *
  * @throws RangeError for a tolerance that is not positive or fewer than 3 segments
- * @example crownOutline({ from: 'spread', x: 0, y: 0, spreadM: 8 }).region // one ring of 36 vertices, 50.2655 m²
+ * @example crownOutline({ from: 'spread', x: 0, y: 0, spreadM: 8 }).region // one ring of 40 vertices, 50.2655 m²
  */
 export function crownOutline(shape: PlaneCrownShape, options: OutlineOptions = {}): CrownOutline {
   const toleranceM = options.chordToleranceM ?? DEFAULT_CHORD_TOLERANCE_M;
