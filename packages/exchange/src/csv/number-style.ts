@@ -1,3 +1,5 @@
+import { isMissing } from '@crownfall/survey';
+
 /** How the numbers of a column are written. */
 export type NumberStyle = 'point' | 'comma';
 
@@ -12,14 +14,6 @@ export interface ColumnStyle {
 const POINT = /^[-+]?(?:\d+|[1-9]\d{0,2}(?:,\d{3})+)?(?:\.\d*)?(?:[eE][-+]?\d+)?$/;
 const COMMA = /^[-+]?(?:\d+|[1-9]\d{0,2}(?:[.\u00a0\u202f']\d{3})+)?(?:,\d*)?(?:[eE][-+]?\d+)?$/;
 const THOUSANDS = /^[-+]?[1-9]\d{0,2}(?:,\d{3})+$/;
-/** Texts that stand for "no figure" in a column of figures. */
-const MISSING = new Set(['', '-', 'na', 'n/a', 'nan', 'none', 'null', '#n/a']);
-
-/** Whether a cell of a column of numbers stands for no figure. */
-export function isMissing(cell: string): boolean {
-  return MISSING.has(cell.trim().toLowerCase());
-}
-
 /**
  * How a column writes its numbers, judged by all its cells together, since `1,234` alone cannot tell. A column with any
  * cell that is no number, or with no number at all, has no style.

@@ -11,8 +11,8 @@ import { type LayerReading, type LayerSource, placeOf } from '../layer-reading.t
 import { type CsvTable, csvTable } from './csv-table.ts';
 import { geometryColumn, type PositionColumns, positionColumns } from './position-columns.ts';
 
-/** A table must fit one string; the longest string of today's engines is about 512 MB. */
-export const LARGEST_TABLE_BYTES = 400 * 1024 * 1024;
+/** A table is held whole while its columns are judged, in several times its size. */
+const LARGEST_TABLE_BYTES = 128 * 1024 * 1024;
 
 /**
  * Reads delimited text into a layer: comma, semicolon, tab or bar; quoted cells; UTF-8 with or without a byte order mark,

@@ -10,10 +10,10 @@ import { checkGeometry } from './geojson-gate.ts';
 import { isSequence, readSequence } from './geojson-sequence.ts';
 
 /**
- * Files up to this size are parsed in one go. The longest string of today's engines is about 512 MB, and parsing needs
- * several times the text's size in memory.
+ * Files up to this size are parsed in one go, which is faster but needs several times the text's size in memory at once.
+ * (The longest string of today's engines is about 512 MB.)
  */
-export const ONE_STRING_BYTES = 192 * 1024 * 1024;
+export const ONE_STRING_BYTES = 64 * 1024 * 1024;
 
 const GEOMETRY_TYPES = /^(?:(?:Multi)?(?:Point|LineString|Polygon)|GeometryCollection)$/;
 
