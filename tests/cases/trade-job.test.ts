@@ -7,6 +7,7 @@ import {
   rank,
   reckonGeometry,
   reckonStain,
+  STAGES,
   type Stage,
 } from '@crownfall/assessment';
 import { asOfDay, type ProjectInput, type RawFeature, readSurvey } from '@crownfall/survey';
@@ -262,17 +263,15 @@ describe('stages', () => {
   });
 
   test('progress names every stage in the job’s order and ends each', () => {
+    const starts: Stage[] = [];
     const ends: Stage[] = [];
-    assess(input, { progress: (stage, done, total) => done === total && ends.push(stage) });
-    expect([...new Set(ends)]).toEqual([
-      'survey',
-      'crowns',
-      'pavement',
-      'blocks',
-      'overlay',
-      'stain',
-      'rank',
-      'results',
-    ]);
+    assess(input, {
+      progress: (stage, done, total) => {
+        if (done === 0) starts.push(stage);
+        if (done === total) ends.push(stage);
+      },
+    });
+    expect(starts).toEqual(STAGES);
+    expect(ends).toEqual(STAGES);
   });
 });

@@ -40,8 +40,10 @@ export function assess(input: ProjectInput, options: AssessOptions = {}): Assess
   progress('stain', 0, 1);
   const stain = reckonStain(ground, survey, settings, asOf);
   progress('stain', 1, 1);
+  progress('rank', 0, 1);
   const ranking = rank(ground, stain, survey, settings, asOf);
   progress('rank', 1, 1);
+  progress('results', 0, 1);
   const outcome = compose({ input, survey, ground, stain, ranking, findings }, { settings, asOf, draws: 0, seed });
   progress('results', 1, 1);
   return outcome;

@@ -13,6 +13,7 @@ export {
   type Crossing,
   dominates,
   leastShift,
+  type ScoredBlock,
   undominated,
   type WeightShift,
   weightShiftToChangeTop,

@@ -126,6 +126,18 @@ describe('dominance', () => {
     );
   });
 
+  test('a difference in the last digit still decides', () => {
+    const ranked = rankBlocks(
+      evidence([
+        [0.5, 0.5, 0.5],
+        [0.5, 0.5, 0.5 + 2 ** -53],
+      ]),
+      settingsWith({ stained: 1 }),
+    );
+    expect(ranked[0].blockId).toBe('b0');
+    expect(undominated(ranked)).toEqual(['b1']);
+  });
+
   test('equals do not dominate each other', () => {
     const [a, b] = rankBlocks(
       evidence([

@@ -4,7 +4,13 @@
  * weights kept in proportion, so that they still sum to 1).
  */
 import type { Criterion } from '@crownfall/survey';
-import { orderByScore, type RankedBlock } from './rank.ts';
+import type { ScorePart } from './score.ts';
+
+/** A ranked block, or any result that carries its score's parts. */
+export interface ScoredBlock {
+  readonly blockId: string;
+  readonly scoreParts: readonly ScorePart[];
+}
 
 /** The nearest weight on one side at which another block ties with the first place; beyond it that block leads. */
 export interface Crossing {
@@ -36,7 +42,7 @@ const ROUNDING = 1e-12;
  * Example: two blocks, weights ½ and ½, values (1, 0) and (0, 0.8): the first leads 0.5 to 0.4 until the second weight
  * grows from 0.5 to 0.5556.
  */
-export function weightShiftToChangeTop(ranked: readonly RankedBlock[]): WeightShift[] {
+export function weightShiftToChangeTop(ranked: readonly ScoredBlock[]): WeightShift[] {
   const [first, ...rivals] = ranked;
   if (!first) return [];
   return first.scoreParts.map(({ criterion, weight }, position) => {
@@ -67,8 +73,8 @@ export function leastShift(shifts: readonly WeightShift[]): (Crossing & { readon
   );
 }
 
-/** True when `a` is at least as valuable as `b` by every criterion and more by one: no weights can put `b` first. */
-export function dominates(a: RankedBlock, b: RankedBlock): boolean {
+/** True when `a` is at least as valuable as `b` by every criterion and more by one: no positive weights can put `b` first. */
+export function dominates(a: ScoredBlock, b: ScoredBlock): boolean {
   let better = false;
   for (let i = 0; i < a.scoreParts.length; i++) {
     if (a.scoreParts[i].value < b.scoreParts[i].value) return false;
@@ -77,19 +83,24 @@ export function dominates(a: RankedBlock, b: RankedBlock): boolean {
   return better;
 }
 
-/** The ids of the blocks that no other dominates, in rank order: whatever the weights, the first place is among them. */
-export function undominated(ranked: readonly RankedBlock[]): string[] {
-  // By unweighted sum a dominating block comes before all it dominates, so it is enough to look at the front found so far.
-  const bySum = orderByScore(
-    ranked.map((block) => ({ ...block, score: block.scoreParts.reduce((sum, part) => sum + part.value, 0) })),
-  );
-  const front: RankedBlock[] = [];
-  for (const block of bySum) if (!front.some((other) => dominates(other, block))) front.push(block);
+/** The ids of the blocks that no other dominates, in rank order: with positive weights the first place is always among them. */
+export function undominated(ranked: readonly ScoredBlock[]): string[] {
+  // By unweighted sum, then value by value, a dominating block comes before all it dominates (rounded addition keeps order),
+  // so it is enough to look at the front found so far.
+  const bySum = ranked.map((block) => ({ block, sum: block.scoreParts.reduce((sum, part) => sum + part.value, 0) }));
+  bySum.sort((a, b) => b.sum - a.sum || byValues(b.block, a.block));
+  const front: ScoredBlock[] = [];
+  for (const { block } of bySum) if (!front.some((other) => dominates(other, block))) front.push(block);
   const ids = new Set(front.map((block) => block.blockId));
   return ranked.filter((block) => ids.has(block.blockId)).map((block) => block.blockId);
 }
 
-function crossingWith(first: RankedBlock, rival: RankedBlock, position: number) {
+function byValues(a: ScoredBlock, b: ScoredBlock): number {
+  const at = a.scoreParts.findIndex((part, i) => part.value !== b.scoreParts[i].value);
+  return at < 0 ? 0 : a.scoreParts[at].value - b.scoreParts[at].value;
+}
+
+function crossingWith(first: ScoredBlock, rival: ScoredBlock, position: number) {
   const weight = first.scoreParts[position].weight;
   const byThis = first.scoreParts[position].value - rival.scoreParts[position].value;
   const byOthers = meanOfOthers(first, position) - meanOfOthers(rival, position);
@@ -103,7 +114,7 @@ function crossingWith(first: RankedBlock, rival: RankedBlock, position: number) 
   return leadAtEnd < -ROUNDING ? { at, side } : null;
 }
 
-function meanOfOthers(block: RankedBlock, position: number): number {
+function meanOfOthers(block: ScoredBlock, position: number): number {
   const weight = block.scoreParts[position].weight;
   let sum = 0;
   block.scoreParts.forEach((part, i) => {

@@ -47,7 +47,7 @@ export interface Ground {
 }
 
 /** What it takes to ask which crowns come within a distance of a site, and which block is nearest to a complaint. */
-export interface Nearness {
+interface Nearness {
   readonly blocks: RegionLookup;
   /** Boxes of the crowns in the plane; null without crowns. */
   readonly crownBoxes: Flatbush | null;
