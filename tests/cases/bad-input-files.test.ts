@@ -3,7 +3,7 @@ import { mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { readProject } from '@crownfall/exchange/node';
-import { describeFinding, readSettings, readSurvey } from '@crownfall/survey';
+import { describeFinding, readSurvey } from '@crownfall/survey';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 
 let folder: string;
@@ -56,8 +56,7 @@ async function surveyed({
     JSON.stringify({ title: 'Corner', season: 2026, units: 'metric', layers, settings: {} }),
   );
   const input = await readProject(folder);
-  const { settings } = readSettings(input.settings);
-  const reading = readSurvey(input, settings);
+  const reading = readSurvey(input);
   const findings = [...input.findings, ...reading.findings.filter((each) => !input.findings.includes(each))];
   const told = findings.map((found) => ({ ...found, words: describeFinding(found, 'en') }));
   return { input, survey: reading.survey, told };

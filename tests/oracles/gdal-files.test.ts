@@ -117,6 +117,55 @@ describe.skipIf(!installed)('results of a run', () => {
   });
 });
 
+/** Property names in the order of the outside contract, "Outputs of reckon"; `surface` is an addition. */
+const CONTRACT = {
+  blocks:
+    'block_id name rank score score_parts pavement_m2 dripline_m2 fallout_m2 stained_m2 stained_lo80_m2 stained_hi80_m2 ' +
+    'stained_lo95_m2 stained_hi95_m2 top_share trees trees_rated worst_severity_pct complaints_open bloom_state calibrated',
+  trees:
+    'tree_id host block_id crown_m2 spread_m severity_pct severity_from cause dose dripline_m2 fallout_m2 stained_m2',
+  pavement: 'pavement_id kind surface block_id area_m2 dripline_m2 fallout_m2 stained_m2 stained_pct',
+};
+
+describe('results of a run, without GDAL', () => {
+  const files = ['blocks.geojson', 'trees.geojson', 'pavement.geojson', 'ledger.csv', 'findings.json', 'run.json'];
+  const write = async (name: string, seconds: number) => {
+    const facts = {
+      inputs: [{ file: 'a', sha256: '0', bytes: 1 }],
+      versions: { crownfall: '1' },
+      timings: { read: seconds },
+    };
+    await writeResults(join(folder, name), smallAssessment(), facts);
+    return files.map((file) => readFileSync(join(folder, name, file), 'utf8'));
+  };
+
+  test('the same assessment gives the same bytes, the timings of the run excepted', async () => {
+    const [one, two] = [await write('one', 1), await write('two', 2)];
+    expect(one.slice(0, -1)).toEqual(two.slice(0, -1));
+    expect(one[5]).not.toBe(two[5]);
+    expect(JSON.parse(one[5])).toEqual({ ...JSON.parse(two[5]), timings: { read: 1 } });
+  });
+
+  test('the columns are those of the contract, in its order, then what the records carried beyond', async () => {
+    const [blocks, trees, pavement] = (await write('three', 1))
+      .slice(0, 3)
+      .map((text) => JSON.parse(text).features[0].properties);
+    expect(Object.keys(blocks)).toEqual([...CONTRACT.blocks.split(' '), 'rank_given', 'ward', 'note']);
+    expect([blocks.rank, blocks.rank_given]).toEqual([1, 'theirs']);
+    expect(Object.keys(trees)).toEqual(CONTRACT.trees.split(' '));
+    expect(Object.keys(pavement)).toEqual(CONTRACT.pavement.split(' '));
+  });
+
+  test('a figure without a range has null ranges; figures carry at most six decimals', async () => {
+    const [blocks, , , ledger] = await write('four', 1);
+    for (const { properties } of JSON.parse(blocks).features) {
+      expect(properties.stained_lo80_m2).toBeLessThan(properties.stained_m2);
+      expect(String(properties.pavement_m2)).toMatch(/^\d+\.\d{1,6}$/);
+    }
+    expect(ledger.split('\r\n')[2]).toMatch(/^,sidewalk,\d+\.\d{1,6},/);
+  });
+});
+
 describe.skipIf(!installed)('files between us and GDAL', () => {
   const points = [
     [-80.2, 25.77, 'T-1', 8.5],
