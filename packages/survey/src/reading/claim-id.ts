@@ -15,7 +15,7 @@ export function claimId<Layer extends LayerName>(
   row: RowReader<Layer>,
   register: IdRegister,
   field: FieldOf<Layer>,
-  shape: string,
+  shape: () => string,
 ): string | undefined {
   const claim = register.claim(row.text(field), shape);
   const isTree = field === 'tree_id';

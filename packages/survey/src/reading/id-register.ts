@@ -5,10 +5,16 @@
  */
 export type Claim = { readonly is: 'first' | 'renamed' | 'made-up'; readonly id: string } | { readonly is: 'repeated' };
 
+/** The shapes under one id; the first is named only when a second comes. */
+interface ShapesOfId {
+  readonly first: () => string;
+  readonly known: Set<string>;
+}
+
 export class IdRegister {
   readonly #prefix: string;
   readonly #reserved: ReadonlySet<string>;
-  readonly #shapes = new Map<string, Set<string>>();
+  readonly #shapes = new Map<string, ShapesOfId>();
   readonly #taken = new Set<string>();
 
   /** `reserved`: every id that the layer gives itself, so that no made one collides with a later row. */
@@ -17,16 +23,19 @@ export class IdRegister {
     this.#reserved = new Set(reserved);
   }
 
-  claim(given: string | undefined, shape: string): Claim {
-    const id = given ?? `${this.#prefix}-${shape}`;
-    const shapes = this.#shapes.get(id);
-    if (shapes === undefined) {
-      this.#shapes.set(id, new Set([shape]));
+  /** `shape` names the shape; it is asked only when the id alone does not settle the matter. */
+  claim(given: string | undefined, shape: () => string): Claim {
+    const id = given ?? `${this.#prefix}-${shape()}`;
+    const seen = this.#shapes.get(id);
+    if (seen === undefined) {
+      this.#shapes.set(id, { first: shape, known: new Set() });
       this.#taken.add(id);
       return { is: given === undefined ? 'made-up' : 'first', id };
     }
-    if (shapes.has(shape)) return { is: 'repeated' };
-    shapes.add(shape);
+    const own = shape();
+    seen.known.add(seen.first());
+    if (seen.known.has(own)) return { is: 'repeated' };
+    seen.known.add(own);
     return { is: 'renamed', id: this.#next(id) };
   }
 

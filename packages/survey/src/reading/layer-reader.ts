@@ -70,17 +70,17 @@ export class LayerReader<Layer extends LayerName> implements RowLayer {
     return { ...where, feature: named ? String(id).trim() : `#${feature.row}` };
   }
 
-  /** Counts a finding under its code, field and telling facts; told once, with `count`. */
+  /** Counts a finding under its code and key; told once, with `count`, at the first place. */
   tally<Code extends FindingCode>(
     code: Code,
     grade: Grade,
-    where: Place,
+    where: () => Place,
     facts: Omit<FactsOf<Code>, 'count'>,
-    key: string = JSON.stringify(facts),
+    key = '',
   ): void {
-    const whole = `${code} ${where.field ?? ''} ${key}`;
+    const whole = `${code} ${key}`;
     const known = this.#tallies.get(whole);
-    if (known === undefined) this.#tallies.set(whole, { code, grade, where, facts, count: 1 });
+    if (known === undefined) this.#tallies.set(whole, { code, grade, where: where(), facts, count: 1 });
     else known.count++;
   }
 

@@ -105,16 +105,14 @@ export function smallAreaM2(polygons: Polygons): number {
 }
 
 function goodPosition(row: RowReader<LayerName>, lon: number, lat: number, vertex: number): boolean {
+  if (Math.abs(lon) <= 180 && Math.abs(lat) <= 90) return true;
   const where = { ...row.place(), vertex };
   if (!Number.isFinite(lon) || !Number.isFinite(lat)) {
     row.spoilAt(where, 'coordinates-not-finite', { got: `${lon} ${lat}` });
     return false;
   }
-  if (Math.abs(lon) > 180 || Math.abs(lat) > 90) {
-    row.spoilAt({ ...where, lon, lat }, 'lonlat-out-of-range', { got: `${lon} ${lat}` });
-    return false;
-  }
-  return true;
+  row.spoilAt({ ...where, lon, lat }, 'lonlat-out-of-range', { got: `${lon} ${lat}` });
+  return false;
 }
 
 function meanVertex(lists: readonly Float64Array[]): LonLat {

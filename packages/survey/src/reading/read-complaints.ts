@@ -22,7 +22,7 @@ export function readComplaints(layer: RawLayer | undefined): LayerReading<Compla
     const about = row.word<Complaint['about']>('about', 'other') ?? 'other';
     const state = row.word<Complaint['state']>('state', 'open') ?? 'open';
     const receivedOn = row.date('received_on');
-    const shape = `${geometryHash(row.feature.geometry)}-${receivedOn ?? ''}-${about}`;
+    const shape = () => `${geometryHash(row.feature.geometry)}-${receivedOn ?? ''}-${about}`;
     const complaintId = claimId(row, register, 'complaint_id', shape);
     if (complaintId === undefined) return undefined;
     const at = middleOf(row.feature.geometry);

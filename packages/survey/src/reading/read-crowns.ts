@@ -21,7 +21,7 @@ export function readCrowns(layer: RawLayer | undefined, settings: Settings): Lay
   return readLayer('crowns', layer, (row) => {
     const crown = crownShapeOf(row, settings);
     if (crown === undefined) return undefined;
-    const treeId = claimId(row, register, 'tree_id', crownHash(crown));
+    const treeId = claimId(row, register, 'tree_id', () => crownHash(crown));
     if (treeId === undefined) return undefined;
     const at = crown.from === 'polygon' ? middleOf(row.feature.geometry) : crown.at;
     return { treeId, at, crown, ...details(row), extra: row.extra() };

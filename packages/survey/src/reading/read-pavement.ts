@@ -21,7 +21,7 @@ export function readPavement(layer: RawLayer | undefined, settings: Settings): L
     const kind = kindOf(row);
     const shape = shapeOf(row, kind, settings);
     if (shape === undefined) return undefined;
-    const pavementId = claimId(row, register, 'pavement_id', shapeHash(row, shape));
+    const pavementId = claimId(row, register, 'pavement_id', () => shapeHash(row, shape));
     if (pavementId === undefined) return undefined;
     const surface = row.word<Surface>('surface', 'other', true) ?? 'other';
     const footTraffic = row.word<FootTraffic>('foot_traffic');

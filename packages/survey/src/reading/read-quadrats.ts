@@ -24,7 +24,7 @@ export function readQuadrats(layer: RawLayer | undefined): LayerReading<Quadrat>
     if (place === undefined || areaM2 === undefined || stainedPct === undefined || measuredOn === undefined) {
       return undefined;
     }
-    const quadratId = claimId(row, register, 'quadrat_id', `${geometryHash(place.geometry)}-${measuredOn}`);
+    const quadratId = claimId(row, register, 'quadrat_id', () => `${geometryHash(place.geometry)}-${measuredOn}`);
     if (quadratId === undefined) return undefined;
     const polygons = place.geometry.kind === 'area' ? place.geometry.polygons : undefined;
     return {

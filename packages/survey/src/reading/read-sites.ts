@@ -12,7 +12,7 @@ export function readSites(layer: RawLayer | undefined): LayerReading<Site> {
   const register = idRegister('site', layer, 'site_id');
   return readLayer('sites', layer, (row) => {
     if (!hasGeometry(row, ['point', 'area'])) return undefined;
-    const siteId = claimId(row, register, 'site_id', geometryHash(row.feature.geometry));
+    const siteId = claimId(row, register, 'site_id', () => geometryHash(row.feature.geometry));
     if (siteId === undefined) return undefined;
     const kind = row.word<Site['kind']>('kind', 'other', true) ?? 'other';
     return { siteId, kind, at: middleOf(row.feature.geometry), extra: row.extra() };

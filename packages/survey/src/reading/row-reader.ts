@@ -26,7 +26,7 @@ export interface RowLayer {
   tally<Code extends FindingCode>(
     code: Code,
     grade: Grade,
-    where: Place,
+    where: () => Place,
     facts: Omit<FactsOf<Code>, 'count'>,
     key?: string,
   ): void;
@@ -61,7 +61,7 @@ export class RowReader<Layer extends LayerName> {
     field?: string,
     key?: string,
   ): void {
-    this.#layer.tally(code, grade, this.place(field), facts, key);
+    this.#layer.tally(code, grade, () => this.place(field), facts, `${field ?? ''} ${key ?? ''}`);
   }
 
   /** Writes the finding and leaves the row out. */
@@ -103,7 +103,7 @@ export class RowReader<Layer extends LayerName> {
       return undefined;
     }
     if (reading.mended) {
-      this.tally('number-mended', 'note/mended', { got: String(raw), read_as: reading.value }, field, field);
+      this.tally('number-mended', 'note/mended', { got: String(raw), read_as: reading.value }, field);
     }
     return reading.value;
   }
@@ -139,7 +139,7 @@ export class RowReader<Layer extends LayerName> {
     if (reading.is === 'date') return reading.iso;
     if (reading.is === 'inferred') {
       const facts = { got, read_as: reading.iso, proof: reading.proof };
-      this.tally('date-order-inferred', 'note/mended', facts, field, field);
+      this.tally('date-order-inferred', 'note/mended', facts, field);
       return reading.iso;
     }
     if (reading.is === 'ambiguous') {

@@ -31,8 +31,10 @@ describe('which ratings count', () => {
   });
 
   test('several raters of one visit are averaged, intervals too; a rater of an earlier visit is not', () => {
+    const browned = severityOfClass(HORSFALL_BARRATT_0_11, '5');
+    const byClass = browned === undefined ? {} : { browned };
     const found = of([
-      rating('T', 0, { rater: 'A', ratedOn: '2026-06-01', browned: severityOfClass(HORSFALL_BARRATT_0_11, '5') }),
+      rating('T', 0, { rater: 'A', ratedOn: '2026-06-01', ...byClass }),
       rating('T', 50, { rater: 'B', ratedOn: '2026-06-10' }),
       rating('T', 90, { rater: 'C', ratedOn: '2026-05-20' }),
     ]);
