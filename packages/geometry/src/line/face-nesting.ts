@@ -2,6 +2,7 @@
  * Which bounded face each connected part of the line work lies in.
  */
 import Flatbush from 'flatbush';
+import { boxOf } from '../offset/ring-box.ts';
 import { isInside } from '../offset/simple-rings.ts';
 import type { Ring } from '../ring.ts';
 import type { Cycles, PlanarLines } from './planar-faces.ts';
@@ -48,15 +49,4 @@ function connectedParts(lines: PlanarLines, cycles: Cycles): Int32Array {
 
 function ringOf(lines: PlanarLines, walked: readonly number[]): Ring {
   return Float64Array.from(walked.flatMap((node) => [lines.x[node], lines.y[node]]));
-}
-
-function boxOf(ring: Ring): [number, number, number, number] {
-  const box: [number, number, number, number] = [ring[0], ring[1], ring[0], ring[1]];
-  for (let i = 2; i < ring.length; i += 2) {
-    box[0] = Math.min(box[0], ring[i]);
-    box[1] = Math.min(box[1], ring[i + 1]);
-    box[2] = Math.max(box[2], ring[i]);
-    box[3] = Math.max(box[3], ring[i + 1]);
-  }
-  return box;
 }

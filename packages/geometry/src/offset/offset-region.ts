@@ -7,6 +7,7 @@ import { type ArcJoins, checkJoins } from './arc-joins.ts';
 import { cleanRegion } from './clean-region.ts';
 import { enclosingRadius } from './enclosing-circle.ts';
 import { offsetRing } from './offset-ring.ts';
+import { boxOf } from './ring-box.ts';
 import { isProperRegion, trimmedRing } from './simple-rings.ts';
 
 /** A hole fits into the disc when its smallest circle does, to this share of the distance. */
@@ -62,15 +63,6 @@ export function translated(region: Region, dx: number, dy: number): Region {
  */
 function closes(hole: Ring, distanceM: number): boolean {
   const reach = 2 * distanceM * (1 + FIT_SLACK);
-  return extent(hole, 0) <= reach && extent(hole, 1) <= reach && enclosingRadius(hole) * 2 <= reach;
-}
-
-function extent(ring: Ring, axis: 0 | 1): number {
-  let low = ring[axis];
-  let high = low;
-  for (let i = axis; i < ring.length; i += 2) {
-    low = Math.min(low, ring[i]);
-    high = Math.max(high, ring[i]);
-  }
-  return high - low;
+  const [minX, minY, maxX, maxY] = boxOf(hole);
+  return maxX - minX <= reach && maxY - minY <= reach && enclosingRadius(hole) * 2 <= reach;
 }

@@ -1,15 +1,14 @@
 /**
  * Whether rings are simple (no self-contact) and properly nested: what the offset curve's argument asks for.
  */
-import Flatbush from 'flatbush';
 import { orient2d } from 'robust-predicates';
-import type { Region, Ring } from '../ring.ts';
-import { signedArea } from '../ring.ts';
+import { type Region, type Ring, signedArea } from '../ring.ts';
+import { boxOf } from './ring-box.ts';
 
 /** Vertices closer than this to the one before them carry no shape, m. */
 const SAME_VERTEX_M = 1e-6;
-/** Up to this many vertices all pairs of edges are compared; above, a box index finds the pairs. */
-const ALL_PAIRS = 64;
+/** A cross product smaller than this share of its parts may have the wrong sign. */
+const CROSS_ERROR = 1e-15;
 
 /**
  * A ring without repeated vertices, without spikes of no width, and without vertices that are not finite. Fewer than three
@@ -54,33 +53,48 @@ function isSpike(c: readonly number[], i: number, j: number, k: number): boolean
   return dot < 0 && orient2d(c[i], c[i + 1], c[j], c[j + 1], c[k], c[k + 1]) === 0;
 }
 
-/** Whether every turn is to the left and the ring goes around once. */
-export function isConvex(ring: Ring): boolean {
+/**
+ * Whether a ring runs counter-clockwise once around the mean of its vertices, every edge seen from there: it is then simple.
+ * Most crowns are; the answer `false` proves nothing.
+ */
+export function isStarShaped(ring: Ring): boolean {
+  const [cx, cy] = vertexMean(ring);
   const n = ring.length;
-  let reversals = 0;
-  let wasRight = ring[0] - ring[n - 2] > 0 || (ring[0] === ring[n - 2] && ring[1] > ring[n - 1]);
+  let [ax, ay] = [ring[n - 2] - cx, ring[n - 1] - cy];
+  let crossings = 0;
   for (let i = 0; i < n; i += 2) {
-    const j = i + 2 === n ? 0 : i + 2;
-    const k = j + 2 === n ? 0 : j + 2;
-    const dx = ring[j] - ring[i];
-    const dy = ring[j + 1] - ring[i + 1];
-    if (dx * (ring[k + 1] - ring[j + 1]) - dy * (ring[k] - ring[j]) < 0) return false;
-    const isRight = dx > 0 || (dx === 0 && dy > 0);
-    if (isRight !== wasRight && ++reversals > 2) return false;
-    wasRight = isRight;
+    const bx = ring[i] - cx;
+    const by = ring[i + 1] - cy;
+    const left = ax * by;
+    const right = ay * bx;
+    if (left - right <= CROSS_ERROR * (Math.abs(left) + Math.abs(right))) return false;
+    if (ay < 0 !== by < 0 && ++crossings > 2) return false;
+    ax = bx;
+    ay = by;
   }
   return true;
 }
 
+function vertexMean(ring: Ring): [number, number] {
+  const [x0, y0] = ring;
+  let x = 0;
+  let y = 0;
+  for (let i = 0; i < ring.length; i += 2) {
+    x += ring[i] - x0;
+    y += ring[i + 1] - y0;
+  }
+  return [x0 + (2 * x) / ring.length, y0 + (2 * y) / ring.length];
+}
+
 /**
  * Whether the rings are simple, shells counter-clockwise, each hole inside a shell, and no hole in contact with another ring.
- * Shells may overlap one another. Convex lone shells are answered in one pass.
+ * Shells may overlap one another. Star-shaped lone shells are answered in one pass.
  */
 export function isProperRegion(rings: Region): boolean {
   const shells = rings.filter((ring) => signedArea(ring) > 0);
   const holes = rings.filter((ring) => signedArea(ring) < 0);
   if (shells.length + holes.length < rings.length) return false;
-  if (!shells.every((ring) => isConvex(ring) || !ringsTouch(ring)) || holes.some((ring) => ringsTouch(ring)))
+  if (!shells.every((ring) => isStarShaped(ring) || !ringsTouch(ring)) || holes.some((ring) => ringsTouch(ring)))
     return false;
   return holes.every((hole, i) => {
     const others = rings.filter((ring) => ring !== hole);
@@ -105,70 +119,58 @@ export function isInside(ring: Ring, x: number, y: number): boolean {
 
 /** Whether two rings have a point in common; with one ring, whether edges that are not neighbours have. */
 function ringsTouch(a: Ring, b: Ring = a): boolean {
-  if (a !== b && !boxesMeet(a, b)) return false;
-  if (a.length > 2 * ALL_PAIRS || b.length > 2 * ALL_PAIRS) return ringsTouchIndexed(a, b);
-  const m = b.length / 2;
-  for (let i = 0; i < a.length / 2; i++) {
-    for (let j = a === b ? i + 2 : 0; j < m; j++) {
-      if (!(a === b && i === 0 && j === m - 1) && edgesTouch(a, i, b, j)) return true;
+  const isOne = a === b;
+  if (!isOne && !boxesMeet(a, b)) return false;
+  const edges = edgesByX(isOne ? [a] : [a, b]);
+  const countOfA = a.length / 2;
+  for (let i = 0; i < edges.length; i++) {
+    const e = edges[i];
+    for (let j = i + 1; j < edges.length && edges[j].minX <= e.maxX; j++) {
+      const f = edges[j];
+      const concerns = isOne ? !areNeighbours(e.at, f.at, countOfA) : e.at < countOfA !== f.at < countOfA;
+      if (concerns && edgesTouch(e, f)) return true;
     }
   }
   return false;
+}
+
+interface Edge {
+  readonly at: number;
+  readonly x0: number;
+  readonly y0: number;
+  readonly x1: number;
+  readonly y1: number;
+  readonly minX: number;
+  readonly maxX: number;
+}
+
+/** Edges from west to east, numbered through all rings. */
+function edgesByX(rings: Region): Edge[] {
+  const edges: Edge[] = [];
+  for (const ring of rings) {
+    for (let i = 0; i < ring.length; i += 2) {
+      const j = i + 2 === ring.length ? 0 : i + 2;
+      const [x0, y0, x1, y1] = [ring[i], ring[i + 1], ring[j], ring[j + 1]];
+      edges.push({ at: edges.length, x0, y0, x1, y1, minX: Math.min(x0, x1), maxX: Math.max(x0, x1) });
+    }
+  }
+  return edges.sort((e, f) => e.minX - f.minX);
+}
+
+function areNeighbours(i: number, j: number, count: number): boolean {
+  const apart = Math.abs(i - j);
+  return apart === 1 || apart === count - 1;
+}
+
+/** For edges whose extents in x meet. */
+function edgesTouch(e: Edge, f: Edge): boolean {
+  if (Math.max(e.y0, e.y1) < Math.min(f.y0, f.y1) || Math.max(f.y0, f.y1) < Math.min(e.y0, e.y1)) return false;
+  if (orient2d(e.x0, e.y0, e.x1, e.y1, f.x0, f.y0) * orient2d(e.x0, e.y0, e.x1, e.y1, f.x1, f.y1) > 0) return false;
+  return orient2d(f.x0, f.y0, f.x1, f.y1, e.x0, e.y0) * orient2d(f.x0, f.y0, f.x1, f.y1, e.x1, e.y1) <= 0;
 }
 
 function boxesMeet(a: Ring, b: Ring): boolean {
   const [ax0, ay0, ax1, ay1] = boxOf(a);
   const [bx0, by0, bx1, by1] = boxOf(b);
   return ax0 <= bx1 && bx0 <= ax1 && ay0 <= by1 && by0 <= ay1;
-}
-
-function boxOf(ring: Ring): [number, number, number, number] {
-  const box: [number, number, number, number] = [ring[0], ring[1], ring[0], ring[1]];
-  for (let i = 2; i < ring.length; i += 2) {
-    box[0] = Math.min(box[0], ring[i]);
-    box[1] = Math.min(box[1], ring[i + 1]);
-    box[2] = Math.max(box[2], ring[i]);
-    box[3] = Math.max(box[3], ring[i + 1]);
-  }
-  return box;
-}
-
-function ringsTouchIndexed(a: Ring, b: Ring): boolean {
-  const m = b.length / 2;
-  const index = new Flatbush(m);
-  for (let j = 0; j < m; j++) {
-    const [x0, y0, x1, y1] = edgeOf(b, j);
-    index.add(Math.min(x0, x1), Math.min(y0, y1), Math.max(x0, x1), Math.max(y0, y1));
-  }
-  index.finish();
-  for (let i = 0; i < a.length / 2; i++) {
-    const [x0, y0, x1, y1] = edgeOf(a, i);
-    const box = [Math.min(x0, x1), Math.min(y0, y1), Math.max(x0, x1), Math.max(y0, y1)] as const;
-    const touching = (j: number) => !(a === b && areNeighbours(i, j, m)) && edgesTouch(a, i, b, j);
-    if (index.search(...box, touching).length > 0) return true;
-  }
-  return false;
-}
-
-function areNeighbours(i: number, j: number, count: number): boolean {
-  const apart = Math.abs(i - j);
-  return apart <= 1 || apart === count - 1;
-}
-
-function edgeOf(ring: Ring, i: number): [number, number, number, number] {
-  const j = 2 * i + 2 === ring.length ? 0 : 2 * i + 2;
-  return [ring[2 * i], ring[2 * i + 1], ring[j], ring[j + 1]];
-}
-
-function edgesTouch(a: Ring, i: number, b: Ring, j: number): boolean {
-  const ia = 2 * i;
-  const ib = ia + 2 === a.length ? 0 : ia + 2;
-  const ja = 2 * j;
-  const jb = ja + 2 === b.length ? 0 : ja + 2;
-  const [x0, y0, x1, y1] = [a[ia], a[ia + 1], a[ib], a[ib + 1]];
-  const [u0, v0, u1, v1] = [b[ja], b[ja + 1], b[jb], b[jb + 1]];
-  if (Math.max(x0, x1) < Math.min(u0, u1) || Math.max(u0, u1) < Math.min(x0, x1)) return false;
-  if (Math.max(y0, y1) < Math.min(v0, v1) || Math.max(v0, v1) < Math.min(y0, y1)) return false;
-  if (orient2d(x0, y0, x1, y1, u0, v0) * orient2d(x0, y0, x1, y1, u1, v1) > 0) return false;
-  return orient2d(u0, v0, u1, v1, x0, y0) * orient2d(u0, v0, u1, v1, x1, y1) <= 0;
 }
