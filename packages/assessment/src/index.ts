@@ -12,5 +12,6 @@ export type {
   RunRecord,
   TreeResult,
 } from './result.ts';
-export { compose, type Stages } from './results/compose.ts';
+export { compose } from './results/compose.ts';
+export type { Stages } from './results/stages.ts';
 export { reckonStain, type Stain } from './stain-stage.ts';

@@ -1,25 +1,11 @@
 /** The last stage: the outcome in the shape that files, server and sheets read. */
-import type { Finding } from '@crownfall/geometry';
 import { figuresAt } from '@crownfall/stain';
-import type { ProjectInput, Survey } from '@crownfall/survey';
-import type { Ground } from '../ground/ground.ts';
-import type { Ranking } from '../rank-stage.ts';
 import type { Assessment } from '../result.ts';
-import type { Stain } from '../stain-stage.ts';
 import { blockResults, ledgerRows } from './block-results.ts';
 import { pavementResults } from './pavement-results.ts';
 import { countsOf, type RunFacts, runRecord } from './run-record.ts';
+import type { Stages } from './stages.ts';
 import { blameRows, treeResults } from './tree-results.ts';
-
-export interface Stages {
-  readonly input: Pick<ProjectInput, 'layers'>;
-  readonly survey: Survey;
-  readonly ground: Ground;
-  readonly stain: Stain;
-  readonly ranking: Ranking;
-  /** Of reading the survey; those of the later stages are added. */
-  readonly findings: readonly Finding[];
-}
 
 /** Puts the stages' outcomes together; reckons nothing. */
 export function compose(stages: Stages, facts: Omit<RunFacts, 'counts'>): Assessment {

@@ -3,7 +3,7 @@ import type { Finding } from '@crownfall/geometry';
 import { LAYER_NAMES, type Settings } from '@crownfall/survey';
 import { BLOCK_SOURCES, type Ground } from '../ground/ground.ts';
 import type { RunRecord } from '../result.ts';
-import type { Stages } from './compose.ts';
+import type { Stages } from './stages.ts';
 
 /** Everything that makes the run repeatable. `draws` is the number of draws that were made. */
 export interface RunFacts {
