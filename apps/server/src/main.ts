@@ -28,8 +28,14 @@ export async function main(argv: string[]): Promise<number> {
   try {
     return await serve(wish);
   } catch (error) {
-    return say(`crownfall serve stopped: ${error instanceof Error ? error.message : String(error)}`, EXIT.outage);
+    return say(`crownfall serve stopped: ${whyFailed(error, wish)}`, EXIT.outage);
   }
+}
+
+function whyFailed(error: unknown, { port }: Wish): string {
+  if (!(error instanceof Error)) return String(error);
+  const inUse = (error as NodeJS.ErrnoException).code === 'EADDRINUSE';
+  return inUse ? `port ${port} is in use. Choose another with --port, or --port 0 for any free one.` : error.message;
 }
 
 async function serve({ project, port, host }: Wish): Promise<number> {

@@ -108,7 +108,13 @@ function crownLayers(colours: MapColours): LayerSpecification[] {
       minzoom: 18,
       filter: ['all', stains, ['!=', ['typeof', ['get', 'severity_pct']], 'null']],
       layout: {
-        'text-field': ['concat', ['number-format', ['get', 'severity_pct'], { 'max-fraction-digits': 0 }], ' %'],
+        // A severity that comes from trees like it, not from a rating, is marked as about so much.
+        'text-field': [
+          'concat',
+          ['case', ['==', ['get', 'severity_from'], 'group'], '≈', ''],
+          ['to-string', ['round', ['get', 'severity_pct']]],
+          ' %',
+        ],
         'text-font': ['Inter'],
         'text-size': 11,
       },

@@ -1,0 +1,176 @@
+/** The viewer in a real browser over the sample town: it draws, it explains, it asks no other machine for anything. */
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { countPixels, findChromium, launch } from './browser.ts';
+import { SAMPLE, type Served, serve } from './crownfall-process.ts';
+
+const chromium = findChromium();
+const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+
+/** Colours of the light theme that occur nowhere else on the page: see apps/viewer/src/map. */
+const COLOURS = { staining: '#c48647', clean: '#ced2cf', crownLine: '#336144', badge: '#1b2a23' };
+/** A drawn layer covers far more pixels than chance. */
+const DRAWN_PIXELS = 200;
+/** A busy machine without a graphics card draws slowly. */
+const PATIENCE_MS = 120_000;
+
+interface Figures {
+  readonly blocks: readonly {
+    readonly blockId: string;
+    readonly rank: number;
+    readonly stainedM2: { readonly value: number };
+  }[];
+}
+
+describe.skipIf(chromium === undefined)('the viewer', () => {
+  let served: Served;
+  let browser: Browser;
+  let figures: Figures;
+
+  beforeAll(async () => {
+    [served, browser] = await Promise.all([serve(SAMPLE), launch(chromium as string)]);
+    figures = (await (await fetch(`${served.url}/api/assessment`)).json()) as Figures;
+  }, PATIENCE_MS);
+
+  afterAll(async () => {
+    await browser?.close();
+    await served?.stop();
+  });
+
+  async function open(
+    options: BrowserContextOptions = {},
+  ): Promise<{ page: Page; asked: string[]; complaints: string[] }> {
+    const context = await browser.newContext({
+      viewport: { width: 1440, height: 900 },
+      reducedMotion: 'reduce',
+      ...options,
+    });
+    const page = await context.newPage();
+    const asked: string[] = [];
+    const complaints: string[] = [];
+    page.on('request', (request) => asked.push(request.url()));
+    page.on('pageerror', (error) => complaints.push(error.message));
+    page.on('console', (message) => message.type() === 'error' && complaints.push(message.text()));
+    await page.goto(served.url);
+    await page.waitForSelector('canvas[data-drawn]', { timeout: PATIENCE_MS });
+    return { page, asked, complaints };
+  }
+
+  const rows = (page: Page) => page.locator('.ranking .row-head');
+
+  test(
+    'draws pavement by stained share, crowns and ranks, and asks no other machine',
+    async () => {
+      const { page, asked, complaints } = await open();
+      const picture = await page.locator('.map-holder').screenshot();
+      for (const colour of Object.values(COLOURS)) {
+        expect(await countPixels(page, picture, colour), colour).toBeGreaterThan(DRAWN_PIXELS);
+      }
+      const elsewhere = asked.filter((url) => !url.startsWith(served.url) && !/^(data|blob):/.test(url));
+      expect(elsewhere).toEqual([]);
+      expect(asked.length).toBeGreaterThan(5);
+      expect(complaints).toEqual([]);
+      await page.context().close();
+    },
+    PATIENCE_MS,
+  );
+
+  test(
+    'lists every block by rank with its square metres, and in feet when asked',
+    async () => {
+      const { page } = await open();
+      expect(await rows(page).count()).toBe(figures.blocks.length);
+      const listed = await rows(page).evaluateAll((heads) => heads.map((head) => head.getAttribute('data-block')));
+      expect(listed).toEqual(figures.blocks.map((block) => block.blockId));
+      const [first] = figures.blocks;
+      const figure = rows(page).first().locator('.figure');
+      const shown = async (): Promise<number> => Number((await figure.textContent())?.replace(/[^\d.]/g, ''));
+      expect(Math.abs((await shown()) - first.stainedM2.value)).toBeLessThanOrEqual(0.5);
+      await page.getByLabel('Square feet').check();
+      const squareFeet = await shown();
+      // One square foot is 0.09290304 m² exactly (NIST SP 811, appendix B.8).
+      expect(Math.abs(squareFeet * 0.09290304 - first.stainedM2.value)).toBeLessThan(0.1);
+      await page.context().close();
+    },
+    PATIENCE_MS,
+  );
+
+  test(
+    'a block opens by click and by keyboard, explains its rank and is zoomed to',
+    async () => {
+      const { page } = await open();
+      const map = page.locator('.map-holder');
+      const before = await map.screenshot();
+      await rows(page).first().click();
+      expect(await rows(page).first().getAttribute('aria-expanded')).toBe('true');
+      expect(await page.locator('.parts tr').count()).toBe(6);
+      await page.waitForTimeout(500);
+      const chosen = await map.screenshot();
+      expect(await countPixels(page, chosen, '#1a634d')).toBeGreaterThan(DRAWN_PIXELS);
+      expect(chosen.equals(before)).toBe(false);
+      await rows(page).first().focus();
+      await page.keyboard.press('ArrowDown');
+      await page.keyboard.press('Enter');
+      expect(await rows(page).nth(1).getAttribute('aria-expanded')).toBe('true');
+      expect(await rows(page).first().getAttribute('aria-expanded')).toBe('false');
+      await page.context().close();
+    },
+    PATIENCE_MS,
+  );
+
+  test(
+    'a click on the map opens the block under it',
+    async () => {
+      const { page } = await open();
+      const box = await page.locator('.map-holder').boundingBox();
+      if (box === null) throw new Error('the map has no place on the page');
+      // Crowns take the click first, so a few places are tried; blocks fill the middle of the map.
+      for (const [x, y] of [
+        [0.5, 0.45],
+        [0.47, 0.5],
+        [0.55, 0.55],
+        [0.4, 0.4],
+      ]) {
+        await page.mouse.click(box.x + box.width * x, box.y + box.height * y);
+        if ((await page.locator('.ranking li.chosen').count()) > 0) break;
+      }
+      expect(await page.locator('.ranking li.chosen').count()).toBe(1);
+      await page.context().close();
+    },
+    PATIENCE_MS,
+  );
+
+  test(
+    'fits a phone of 390 px, with the map in sight',
+    async () => {
+      const { page } = await open({ viewport: { width: 390, height: 844 }, isMobile: true, hasTouch: true });
+      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
+      expect((await page.locator('.map-holder').boundingBox())?.height).toBeGreaterThan(250);
+      await rows(page).nth(2).tap();
+      expect(await page.locator('.parts').isVisible()).toBe(true);
+      await page.context().close();
+    },
+    PATIENCE_MS,
+  );
+
+  test.each(['light', 'dark'] as const)(
+    'has no serious accessibility fault in the %s theme (axe-core)',
+    async (colorScheme) => {
+      const { page } = await open({ colorScheme });
+      await rows(page).first().click();
+      await page.locator('.findings summary').click();
+      await page.evaluate(AXE);
+      const violations = await page.evaluate(async () => {
+        const { axe } = window as unknown as {
+          axe: { run: () => Promise<{ violations: { id: string; impact: string }[] }> };
+        };
+        return (await axe.run()).violations.map(({ id, impact }) => `${impact}: ${id}`);
+      });
+      expect(violations.filter((each) => /^(serious|critical)/.test(each))).toEqual([]);
+      await page.context().close();
+    },
+    PATIENCE_MS,
+  );
+});
