@@ -71,7 +71,7 @@ export function isIsoDay(text: string): boolean {
 
 /** Days from `from` to `to`, both ISO days; negative when `to` is earlier. */
 export function daysBetween(from: string, to: string): number {
-  return dayNumber(to) - dayNumber(from);
+  return from === to ? 0 : dayNumber(to) - dayNumber(from);
 }
 
 function ownOrder(first: number, second: number): DayMonthOrder | undefined {

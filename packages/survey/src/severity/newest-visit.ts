@@ -15,6 +15,7 @@ export interface RaterDay {
  * Earlier ratings are kept in the survey but do not count. Sorted by rater; the order of the rows does not matter.
  */
 export function newestVisit(ratings: readonly Rating[], windowDays: number): readonly RaterDay[] {
+  if (ratings.length === 1) return [{ rater: ratings[0].rater, ratedOn: ratings[0].ratedOn, ratings }];
   const newestBy = new Map<string, Rating[]>();
   for (const rating of ratings) {
     const known = newestBy.get(rating.rater);

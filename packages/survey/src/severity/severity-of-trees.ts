@@ -78,7 +78,9 @@ function memberOf(treeId: string, figure: Figure, gate: VisitGate | undefined, s
   const factor = open ? settings.cause_factor[cause] : 0;
   return {
     treeId,
-    ...figure,
+    share: figure.share,
+    lo: figure.lo,
+    hi: figure.hi,
     weightedSeverity: factor * figure.share,
     weightedLo: factor * figure.lo,
     weightedHi: factor * figure.hi,
@@ -88,11 +90,17 @@ function memberOf(treeId: string, figure: Figure, gate: VisitGate | undefined, s
 }
 
 function ratedSeverity(member: Member, days: readonly RaterDay[], group: string): TreeSeverity {
-  const { open, ...figures } = member;
   return {
-    ...figures,
+    treeId: member.treeId,
+    share: member.share,
+    lo: member.lo,
+    hi: member.hi,
     from: 'rating',
-    gateShare: open ? 1 : 0,
+    cause: member.cause,
+    gateShare: member.open ? 1 : 0,
+    weightedSeverity: member.weightedSeverity,
+    weightedLo: member.weightedLo,
+    weightedHi: member.weightedHi,
     raters: days.map((day) => day.rater),
     ratedOn: newestDay(days),
     group,
