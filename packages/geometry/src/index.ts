@@ -23,6 +23,8 @@ export { type CrownOutline, crownOutline, type OutlineOptions } from './outline/
 export { crownShapeInPlane, type ForwardPlane, type PlaneCrownShape } from './outline/plane-crown-shape.ts';
 export { regionArea, regionCentroid } from './outline/region-measures.ts';
 export type { Box, FalloutZone, OverlayInput, OverlayLedger, ZoneSource } from './overlay/ledger.ts';
+export { LiveOverlay } from './overlay/live-overlay.ts';
+export type { PieceCells } from './overlay/piece-cells.ts';
 export { reckonOverlay } from './overlay/reckon-overlay.ts';
 export { equalAreaPlane, type LocalPlane, planeOf } from './plane/local-plane.ts';
 export type { Coordinates, Frame, LonLatGeometry, Region, Ring } from './ring.ts';

@@ -1,14 +1,9 @@
 /** The overlay of crowns' fallout zones on pavement and blocks, piece by piece: the door of the engine. */
-import { CoverStates } from './cover-states.ts';
 import type { OverlayInput, OverlayLedger } from './ledger.ts';
-import { LedgerBuilder } from './ledger-builder.ts';
-import { Neighbourhood } from './neighbourhood.ts';
+import { ledgerOf } from './ledger-of.ts';
+import type { PieceCells } from './piece-cells.ts';
+import { PieceReckoner } from './piece-reckoner.ts';
 import { Scene } from './scene.ts';
-import { areaByStateInSlabs } from './slabs.ts';
-import { Sweep } from './sweep.ts';
-
-/** When the sweep itself cannot vouch for a piece to this bound, the plain twin decides it. */
-const DOUBT_LIMIT_M2 = 1e-10;
 
 /**
  * Every square metre of pavement by piece, block and covering zones.
@@ -26,20 +21,12 @@ const DOUBT_LIMIT_M2 = 1e-10;
  */
 export function reckonOverlay(input: OverlayInput, onPiece?: (done: number, total: number) => void): OverlayLedger {
   const scene = new Scene(input);
-  const states = new CoverStates();
-  const neighbourhood = new Neighbourhood();
-  const ledger = new LedgerBuilder(input.pieces.length);
-  const sweep = new Sweep();
+  const reckoner = new PieceReckoner();
+  const cells = new Array<PieceCells | undefined>(input.pieces.length);
   let done = 0;
   for (const piece of scene.piecesBySpace()) {
-    if (scene.gather(piece, neighbourhood)) {
-      states.reset();
-      sweep.run(neighbourhood, states);
-      const vouched = sweep.doubtM2 <= DOUBT_LIMIT_M2;
-      const areas = vouched ? sweep.areas.subarray(0, states.count) : areaByStateInSlabs(neighbourhood, states);
-      ledger.addPiece(piece, neighbourhood.layers, states, areas);
-    }
+    cells[piece] = reckoner.cells(scene, piece);
     onPiece?.(++done, input.pieces.length);
   }
-  return ledger.finish();
+  return ledgerOf(cells);
 }

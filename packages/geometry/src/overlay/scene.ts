@@ -1,6 +1,6 @@
 /** All regions of an overlay, with box indexes to find the neighbours of a piece; zones are made as they are needed. */
-import Flatbush from 'flatbush';
 import type { Region } from '../ring.ts';
+import { BoxIndex, boxOf, EMPTY_BOX, joined } from './box-index.ts';
 import type { Box, FalloutZone, OverlayInput, ZoneSource } from './ledger.ts';
 import { BLOCK, EXCLUSION, type Neighbourhood, ZONE } from './neighbourhood.ts';
 
@@ -8,24 +8,28 @@ import { BLOCK, EXCLUSION, type Neighbourhood, ZONE } from './neighbourhood.ts';
 const KEPT_COORDINATES = 4_000_000;
 
 export class Scene {
-  private readonly input: OverlayInput;
+  private readonly pieces: Region[];
+  private readonly blocks: readonly Region[];
   private readonly zones: ZoneSource;
+  /** Zones that were set after the start, and their boxes. */
+  private readonly setZones = new Map<number, { layers: readonly Region[]; box: Box }>();
   private readonly pieceBoxes: Box[];
-  private readonly pieceIndex: Flatbush | null;
-  private readonly blockIndex: Flatbush | null;
-  private readonly zoneIndex: Flatbush | null;
-  private readonly blockBoxes: Box[];
+  private readonly blockBoxes: readonly Box[];
+  private readonly pieceIndex: BoxIndex;
+  private readonly blockIndex: BoxIndex;
+  private readonly zoneIndex: BoxIndex;
   private readonly keptZones = new Map<number, readonly Region[]>();
   private keptCoordinates = 0;
 
   constructor(input: OverlayInput) {
-    this.input = input;
+    this.pieces = [...input.pieces];
+    this.blocks = input.blocks;
     this.zones = 'count' in input.zones ? input.zones : zonesInMemory(input.zones);
     this.pieceBoxes = input.pieces.map(boxOf);
-    this.pieceIndex = packed(input.pieces.length, (i) => this.pieceBoxes[i]);
     this.blockBoxes = input.blocks.map(boxOf);
-    this.blockIndex = packed(input.blocks.length, (i) => this.blockBoxes[i]);
-    this.zoneIndex = packed(this.zones.count, this.zones.box);
+    this.pieceIndex = new BoxIndex(input.pieces.length, (i) => this.pieceBoxes[i]);
+    this.blockIndex = new BoxIndex(input.blocks.length, (i) => this.blockBoxes[i]);
+    this.zoneIndex = new BoxIndex(this.zones.count, (i) => this.zoneBox(i));
   }
 
   /** Piece numbers so ordered that neighbours in space are near in the list (Morton order of the boxes' middles). */
@@ -40,23 +44,23 @@ export class Scene {
 
   /** Fills the neighbourhood of a piece; false when the piece has no extent. */
   gather(piece: number, neighbourhood: Neighbourhood): boolean {
-    const { pieces, blocks } = this.input;
+    const { pieces, blocks } = this;
     if (!neighbourhood.begin(pieces[piece], piece)) {
       return false;
     }
     const box = this.pieceBoxes[piece];
-    for (const other of near(this.pieceIndex, box)) {
+    for (const other of this.pieceIndex.near(box)) {
       if (other < piece && neighbourhood.reaches(this.pieceBoxes[other])) {
         neighbourhood.add(pieces[other], { role: EXCLUSION, number: other, ring: 0 });
       }
     }
-    for (const block of near(this.blockIndex, box)) {
+    for (const block of this.blockIndex.near(box)) {
       if (neighbourhood.reaches(this.blockBoxes[block])) {
         neighbourhood.add(blocks[block], { role: BLOCK, number: block, ring: 0 });
       }
     }
-    for (const zone of near(this.zoneIndex, box)) {
-      if (neighbourhood.reaches(this.zones.box(zone))) {
+    for (const zone of this.zoneIndex.near(box)) {
+      if (neighbourhood.reaches(this.zoneBox(zone))) {
         this.zoneLayers(zone).forEach((layer, ring) => {
           neighbourhood.add(layer, { role: ZONE, number: zone, ring });
         });
@@ -65,8 +69,36 @@ export class Scene {
     return true;
   }
 
+  /** Puts a zone (or, with no layers, none) in the place of zone `i`; numbers of the pieces that it or its forerunner may touch. */
+  setZone(i: number, layers: readonly Region[]): number[] {
+    const before = this.zoneBox(i);
+    const box = boxOfLayers(layers);
+    this.setZones.set(i, { layers, box });
+    this.zoneIndex.move(i);
+    return this.piecesNear(before, box);
+  }
+
+  /** The same for a piece: itself, and later pieces, which its overlap is taken from. */
+  setPiece(i: number, piece: Region): number[] {
+    const before = this.pieceBoxes[i] ?? EMPTY_BOX;
+    this.pieces[i] = piece;
+    this.pieceBoxes[i] = boxOf(piece);
+    this.pieceIndex.move(i);
+    const near = this.piecesNear(before, this.pieceBoxes[i]).filter((other) => other > i);
+    return [i, ...near];
+  }
+
+  private piecesNear(a: Box, b: Box): number[] {
+    const near = new Set([...this.pieceIndex.near(a), ...this.pieceIndex.near(b)]);
+    return [...near].sort((one, other) => one - other);
+  }
+
+  private zoneBox(zone: number): Box {
+    return this.setZones.get(zone)?.box ?? (zone < this.zones.count ? this.zones.box(zone) : EMPTY_BOX);
+  }
+
   private zoneLayers(zone: number): readonly Region[] {
-    let layers = this.keptZones.get(zone);
+    let layers = this.setZones.get(zone)?.layers ?? this.keptZones.get(zone);
     if (!layers) {
       if (this.keptCoordinates > KEPT_COORDINATES) {
         this.keptZones.clear();
@@ -85,7 +117,7 @@ export class Scene {
 }
 
 function zonesInMemory(zones: readonly FalloutZone[]): ZoneSource {
-  const boxes = zones.map((zone) => zone.layers.map(boxOf).reduce(joined, EMPTY_BOX));
+  const boxes = zones.map((zone) => boxOfLayers(zone.layers));
   return {
     count: zones.length,
     box: (i) => boxes[i],
@@ -93,51 +125,8 @@ function zonesInMemory(zones: readonly FalloutZone[]): ZoneSource {
   };
 }
 
-const EMPTY_BOX: Box = { minX: Infinity, minY: Infinity, maxX: -Infinity, maxY: -Infinity };
-
-/** The box of a region's finite coordinates; an empty region has an empty box (∞, ∞, −∞, −∞). */
-function boxOf(region: Region): Box {
-  let { minX, minY, maxX, maxY } = EMPTY_BOX;
-  for (const ring of region) {
-    for (let i = 0; i + 1 < ring.length; i += 2) {
-      const x = ring[i];
-      const y = ring[i + 1];
-      if (Number.isFinite(x) && Number.isFinite(y)) {
-        minX = Math.min(minX, x);
-        maxX = Math.max(maxX, x);
-        minY = Math.min(minY, y);
-        maxY = Math.max(maxY, y);
-      }
-    }
-  }
-  return { minX, minY, maxX, maxY };
-}
-
-function joined(a: Box, b: Box): Box {
-  return {
-    minX: Math.min(a.minX, b.minX),
-    minY: Math.min(a.minY, b.minY),
-    maxX: Math.max(a.maxX, b.maxX),
-    maxY: Math.max(a.maxY, b.maxY),
-  };
-}
-
-function packed(count: number, boxAt: (i: number) => Box): Flatbush | null {
-  if (count === 0) {
-    return null;
-  }
-  const index = new Flatbush(count);
-  for (let i = 0; i < count; i++) {
-    const { minX, minY, maxX, maxY } = boxAt(i);
-    index.add(minX, minY, maxX, maxY);
-  }
-  index.finish();
-  return index;
-}
-
-/** Numbers of the boxes that touch `box`, ascending. */
-function near(index: Flatbush | null, box: Box): number[] {
-  return index?.search(box.minX, box.minY, box.maxX, box.maxY).sort((a, b) => a - b) ?? [];
+function boxOfLayers(layers: readonly Region[]): Box {
+  return layers.map(boxOf).reduce(joined, EMPTY_BOX);
 }
 
 /** Interleaves the low 16 bits of two numbers; places that are not numbers go first. */
