@@ -19,6 +19,8 @@ export interface CheckPositionsOptions {
 const ELSEWHERE_DEG = 2;
 /** Files count longitude from −180 or from 0; beyond a full turn it is no longitude. */
 const FULL_TURN_DEG = 360;
+/** Far more than any projection loses within its reach, or a seven-parameter shift on the way there and back. */
+const THERE_AND_BACK_M = 1;
 
 /**
  * Looks at flat positions as they stand in a file and gives at most one finding, with the first vertex it concerns:
@@ -26,8 +28,7 @@ const FULL_TURN_DEG = 360;
  * - `crs-missing`: no system is stated and the numbers are too large for degrees; they are projected.
  * - `lonlat-maybe-swapped`: latitude seems to come first. Most latitudes are beyond 90° and all would be right the other way round; or
  *   all data lies more than 2° outside the reference extent and, swapped, in it. Kept as it is.
- * - `lonlat-out-of-range`: degrees (the system's, or what the projection gives back) beyond ±90° or ±360°, or outside
- *   what the projection can reach.
+ * - `lonlat-out-of-range`: degrees beyond ±90° or ±360°, or numbers outside what the projection can reach.
  *
  * Positions that are not finite are passed over. `facts`: `x`, `y` as they stand, `count`.
  * Example: `checkPositions([25.77, -80.19], { reference: [-80.3, 25.7, -80.1, 25.9] })` → `lonlat-maybe-swapped`.
@@ -47,8 +48,12 @@ function checkProjected(
   crs: CoordinateSystem,
   options: CheckPositionsOptions,
 ): PositionFinding[] {
-  const lonLat = crs.toLonLat(xy);
-  const bad = tally(xy, (_x, _y, i) => !(Math.abs(lonLat[i + 1]) <= 90 && Math.abs(lonLat[i]) <= FULL_TURN_DEG));
+  // Beyond its reach an inverse projection may still answer; but then not with a position that projects back.
+  const back = crs.fromLonLat(crs.toLonLat(xy));
+  const bad = tally(
+    xy,
+    (x, y, i) => !(Math.hypot(back[i] - x, back[i + 1] - y) * crs.metresPerUnit < THERE_AND_BACK_M),
+  );
   return bad.count > 0 ? [finding('lonlat-out-of-range', 'left_out', bad, options)] : [];
 }
 

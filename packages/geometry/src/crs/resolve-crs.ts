@@ -36,7 +36,7 @@ export function isCrsFinding(result: CoordinateSystem | CrsFinding): result is C
 function read(given: string, where: Place): CoordinateSystem | CrsFinding {
   const code = registeredCode(given);
   if (code !== undefined) return fromCode(code, given, where);
-  if (/^\+|\+proj=|\+init=/.test(given)) return fromProjText(given, where);
+  if (/^\+|^(proj|init)=/.test(given)) return fromProjText(given, where);
   const stated = given.startsWith('{') ? readProjJson(given) : readWkt(given);
   return stated ? fromStated(stated, where) : unknown(given, where, 'not-readable');
 }

@@ -24,10 +24,11 @@ const CENTRE_STEP_DEG = 0.01;
 /**
  * The local equal-area plane about a centre, or about the middle of the extent of flat longitude, latitude coordinates.
  *
- * Areas in it are ellipsoidal areas wherever the centre lies (tested against geodesic areas: 2e-9 relative). Lengths are
- * true to 1e-5 within 35 km of the centre and to 2e-5 within 50 km (tested against geodesics); the way there and back
- * gives the same position to 1e-5 m. The middle is taken by extent, across the 180th meridian where that is shorter, and rounded to 0.01°, so that the same data in any order give
- * the same plane. Without a finite position the centre is (0, 0). A given centre is used as it is.
+ * Areas in it are ellipsoidal areas wherever the centre lies (tested against geodesic areas: 1e-8 relative). Lengths are
+ * true to 1e-5 within 35 km of the centre and to 2e-5 within 50 km (tested against geodesics). The way there and back
+ * gives the same position to 0.1 mm; within 0.6 mm of the centre, the centre. The middle is taken by extent, across the
+ * 180th meridian where that is shorter, and rounded to 0.01°, so that the same data in any order give the same plane.
+ * Without a finite position the centre is (0, 0). A given centre is used as it is; one off the globe is a RangeError.
  * Example: `equalAreaPlane({ lon: -80.2, lat: 25.77 }).forward([-80.2, 25.78])` → `[0, 1107.845…]`.
  */
 export function equalAreaPlane(at: LonLat | ArrayLike<number> | Iterable<ArrayLike<number>>): LocalPlane {
