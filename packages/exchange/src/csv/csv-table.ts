@@ -28,6 +28,15 @@ interface Row {
 
 /** Reads delimited text whose first filled row names the columns. Empty rows are passed over but counted. */
 export function csvTable(text: string, context: CsvContext): CsvTable {
+  const { mapping } = context;
+  const { rowNumbers, columns } = columnsOf(text, context);
+  const records = rowNumbers.map((row, r) => ({ row, values: mapping.apply(recordAt(columns, r)) }));
+  const first = new Map(columns.map(({ name, cells }) => [mapping.ourName(name), cells.find(filled) ?? '']));
+  return { names: [...first.keys()], records, firstCell: (name) => first.get(name) ?? '' };
+}
+
+/** The table turned on its side, how each column is read decided. The rows themselves are let go: a table may be large. */
+function columnsOf(text: string, context: CsvContext): { rowNumbers: number[]; columns: Column[] } {
   const { place, findings, mapping, types } = context;
   const parsed = parseRows(text);
   for (const row of parsed.badQuotes) {
@@ -35,28 +44,26 @@ export function csvTable(text: string, context: CsvContext): CsvTable {
   }
   const rows = parsed.rows.map((cells, i): Row => ({ row: i + 1, cells })).filter(({ cells }) => cells.some(filled));
   const header = rows.shift();
-  if (!header) return { names: [], records: [], firstCell: () => '' };
+  if (!header) return { rowNumbers: [], columns: [] };
   const theirs = headerNames(header, widest(rows, header.cells.length), context);
   for (const row of rows) checkWidth(row, header.cells.length, context);
-
-  const columns = theirs.map((name, c) => {
+  const columns = theirs.map((name, c): Column => {
     const cells = rows.map((row) => row.cells[c] ?? '');
     const reading = columnReading(mapping.ourName(name), cells, Object.hasOwn(types, name) ? types[name] : undefined);
     return { name, cells, reading };
   });
   settleAmbiguous(columns, parsed.delimiter);
   tellCommas(columns, context);
+  return { rowNumbers: rows.map(({ row }) => row), columns };
+}
 
-  const records = rows.map(({ row }, r) => {
-    const values: [string, unknown][] = [];
-    for (const { name, cells, reading } of columns) {
-      const value = cellValue(cells[r], reading);
-      if (value !== undefined) values.push([name, value]);
-    }
-    return { row, values: mapping.apply(Object.fromEntries(values)) };
-  });
-  const first = new Map(columns.map(({ name, cells }) => [mapping.ourName(name), cells.find(filled) ?? '']));
-  return { names: [...first.keys()], records, firstCell: (name) => first.get(name) ?? '' };
+function recordAt(columns: readonly Column[], r: number): Properties {
+  const values: [string, unknown][] = [];
+  for (const { name, cells, reading } of columns) {
+    const value = cellValue(cells[r], reading);
+    if (value !== undefined) values.push([name, value]);
+  }
+  return Object.fromEntries(values);
 }
 
 interface Column {
