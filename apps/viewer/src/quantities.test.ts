@@ -16,6 +16,8 @@ describe('quantities on the screen', () => {
   });
 
   test('nothing of nothing is a dash, and no zero is negative', () => {
+    expect(percent(0.0001)).toBe('<0.1\u00a0%');
+    expect(percent(0)).toBe('0.0\u00a0%');
     expect(percent(0 / 0)).toBe('–');
     expect(grouped(-0.04, 1)).toBe('0.0');
     expect(grouped(-1234567.25, 1)).toBe('−1,234,567.3');

@@ -23,9 +23,10 @@ export function areaNumber(areaM2: number, units: Units): string {
 
 export const areaUnit = (units: Units): string => (units === 'us' ? 'ft²' : 'm²');
 
-/** A share 0–1 in per cent; below 10 % with one decimal. Zero of zero is a dash. */
+/** A share 0–1 in per cent; below 10 % with one decimal; less than shows is `<0.1 %`. Zero of zero is a dash. */
 export function percent(share: number): string {
   if (!Number.isFinite(share)) return '–';
+  if (share > 0 && share < 0.0005) return `<0.1${NBSP}%`;
   return `${grouped(share * 100, share < 0.0995 ? 1 : 0)}${NBSP}%`;
 }
 

@@ -10,9 +10,11 @@ export function areaText(areaM2: number, units: 'metric' | 'us'): string {
   return units === 'us' ? `${metric} (${grouped(squareFeet(areaM2), 0)} ft²)` : metric;
 }
 
-/** A share 0–1 in per cent, one decimal below 10 %; nothing of nothing is a dash. */
+/** A share 0–1 in per cent, one decimal below 10 %; less than shows is `<0.1 %`; nothing of nothing is a dash. */
 export function percentText(share: number): string {
-  return Number.isFinite(share) ? `${grouped(share * 100, share < 0.0995 ? 1 : 0)} %` : '–';
+  if (!Number.isFinite(share)) return '–';
+  if (share > 0 && share < 0.0005) return '<0.1 %';
+  return `${grouped(share * 100, share < 0.0995 ? 1 : 0)} %`;
 }
 
 /** Fixed decimals, thousands set off by commas. */

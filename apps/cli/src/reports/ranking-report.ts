@@ -27,6 +27,7 @@ export function rankingReport(assessment: Assessment, { rows, out, width }: Repo
     ...(more > 0 ? [`… and ${more} more blocks, in ${out}/blocks.geojson`] : []),
     '',
     ...totals(assessment),
+    ...outsideBlocks(assessment),
     `Findings: ${countFindings(assessment.findings)}`,
     `Written to ${out}.`,
   ].join('\n');
@@ -77,5 +78,17 @@ function totals({ total, units, blocks, trees, run }: Assessment): string[] {
     `In all ${areaText(total.stainedM2.value, units)} of pavement expected to show stain, ${share} of ${areaText(total.pavementM2, units)};`,
     `${areaText(total.driplineM2, units)} lies under crowns, ${areaText(total.falloutM2, units)} under crowns and their drift.`,
     `${grouped(trees.length, 0)} trees, ${grouped(rated, 0)} rated; ${grouped(blocks.length, 0)} blocks.${run.draws === 0 ? ' No ranges were drawn.' : ''}`,
+  ];
+}
+
+/** What the ranking does not show, because it lies in no block; silent when there is nothing. */
+function outsideBlocks({ ledger, trees, units, total }: Assessment): string[] {
+  const outside = ledger.filter((row) => row.blockId === null);
+  const stainedM2 = outside.reduce((sum, row) => sum + row.stainedM2.value, 0);
+  const standing = trees.filter((tree) => tree.blockId === null).length;
+  if (standing === 0 && stainedM2 === 0) return [];
+  const share = percentText(stainedM2 / total.stainedM2.value);
+  return [
+    `Not ranked: ${areaText(stainedM2, units)} of it (${share}) lies in no block, and ${grouped(standing, 0)} trees stand in none.`,
   ];
 }
