@@ -52,6 +52,12 @@ describe('distributions against R 4.2.2', () => {
   });
 });
 
+test('ln Γ against R 4.2.2: 1e-14, relative above 1 and absolute below', () => {
+  for (const [z, wanted] of r.logGamma as [number, number][]) {
+    expect(Math.abs(statistics.logGamma(z) - wanted)).toBeLessThanOrEqual(1e-14 * Math.max(1, Math.abs(wanted)));
+  }
+});
+
 describe('closed forms', () => {
   test.each([0.001, 0.025, 0.3, 0.5, 0.9, 0.975])('quantiles at %f', (p) => {
     const closed = [

@@ -6,6 +6,7 @@ import {
   getisOrd,
   getisOrdStar,
   hotSpots,
+  includingSelf,
   localMoransI,
   moransI,
   rowStandardised,
@@ -65,6 +66,11 @@ describe('Columbus crime (Anselin 1988), values of spdep', () => {
     nearAll(
       required(getisOrdStar(values, binary)).map(required),
       expected.getis_ord_Gi_star_z_binary_self_included,
+      tolerance,
+    );
+    nearAll(
+      required(getisOrdStar(values, rowStandardised(includingSelf(binary)))).map(required),
+      expected.getis_ord_Gi_star_z_rowstd_self_included,
       tolerance,
     );
     nearAll(required(getisOrd(values, binary)).map(required), expected.getis_ord_Gi_z_binary, tolerance);

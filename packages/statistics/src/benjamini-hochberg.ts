@@ -18,7 +18,7 @@ export function benjaminiHochberg(pValues: readonly number[]): number[] {
   const adjusted = new Array<number>(pValues.length).fill(1);
   let least = 1;
   for (const [fromTop, i] of order.entries()) {
-    least = Math.min(least, ((pValues[i] as number) * pValues.length) / (pValues.length - fromTop));
+    least = Math.min(least, (pValues[i] as number) * (pValues.length / (pValues.length - fromTop)));
     adjusted[i] = least;
   }
   return adjusted;

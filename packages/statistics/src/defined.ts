@@ -7,6 +7,7 @@ const REASONS = {
   'one-rater': 'only one rater judged, so there is nothing to agree with',
   'one-subject': 'only one subject was judged by more than one rater',
   'no-variation': 'all values are equal, so there is nothing to compare',
+  'no-variance': 'the total variance is estimated as zero or less, so no share of it can be told',
   'no-weight': 'all weights are zero',
   'no-links': 'no unit has a neighbour',
   'all-linked': 'the unit neighbours every other unit, so nothing is left to compare it with',

@@ -30,7 +30,7 @@ export function fUpper(f: number, freedomOver: number, freedomUnder: number): nu
  *
  * Accuracy tested: 1e-11 relative against R's qf.
  *
- * Example: `fQuantile(0.95, 2, 10)` gives 4.102821015303716.
+ * Example: `fQuantile(0.95, 2, 10)` gives 4.102821015130393.
  */
 export function fQuantile(p: number, freedomOver: number, freedomUnder: number): number {
   expectOpenFraction(p, 'p');

@@ -5,7 +5,7 @@ import { type Defined, defined, undefinedBecause } from './defined.ts';
 import { expectFinite, expectNonNegative, expectOpenFraction, expectSameLength } from './expectations.ts';
 import { normalTwoSided } from './normal-distribution.ts';
 import { linkedUnits, overLinks, powerSum, type SpatialTest, spatialTest } from './spatial-autocorrelation.ts';
-import { includingSelf, type SpatialWeights, weightSums } from './spatial-weights.ts';
+import { type SpatialWeights, type WeightedLink, weightSums } from './spatial-weights.ts';
 
 /** One unit: its z, the probability of such a z by chance, the one adjusted for all units, and what it amounts to. */
 export type HotSpot = {
@@ -18,8 +18,8 @@ export type HotSpot = {
 /**
  * Gᵢ* z-scores: is the weighted sum of values at and around a unit higher (hot) or lower (cold) than chance?
  *
- * z = (Σw x − W x̄)/(s√((nΣw² − W²)/(n − 1))), W = Σw, the unit itself included with weight 1 (its `weights` must not contain it);
- * s² = Σx²/n − x̄². Binary and row-standardised weights that include the unit give the same z.
+ * z = (Σw x − W x̄)/(s√((nΣw² − W²)/(n − 1))), W = Σw, s² = Σx²/n − x̄², the unit itself included: with the weight of its link
+ * to itself, or with 1 when there is none. Binary and row-standardised weights that include the unit give the same z.
  * Accuracy tested: 1e-8 against published data. Undefined without units, below 2, and when all values are equal; one unit's z is
  * undefined when it neighbours every other with equal weight.
  * Sources: Getis and Ord (1992), Geographical Analysis 24, 189–206; Ord and Getis (1995), Geographical Analysis 27, 286–306.
@@ -34,7 +34,8 @@ export function getisOrdStar(values: ArrayLike<number>, weights: SpatialWeights)
   if (n < 2) return undefinedBecause('too-few-observations');
   const { mean, deviation } = spread(Array.from(values));
   if (deviation === 0) return undefinedBecause('no-variation');
-  return defined(includingSelf(weights).map((links) => localScore(values, links, { n, mean, deviation })));
+  const whole = { n, mean, deviation };
+  return defined(weights.map((links, unit) => localScore(values, withSelf(links, unit), whole)));
 }
 
 /**
@@ -129,6 +130,10 @@ export function generalG(values: ArrayLike<number>, weights: SpatialWeights): De
     (pairs * pairs * n * (n - 1) * (n - 2) * (n - 3));
   const expectation = s0 / (n * (n - 1));
   return spatialTest(g, expectation, square - expectation ** 2);
+}
+
+function withSelf(links: readonly WeightedLink[], unit: number): readonly WeightedLink[] {
+  return links.some(({ to }) => to === unit) ? links : [...links, { to: unit, weight: 1 }];
 }
 
 function localScore(

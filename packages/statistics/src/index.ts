@@ -41,6 +41,7 @@ export {
 } from './degree-days.ts';
 export { diseaseSeverityIndex, type ScoreCount, type SeverityIndex } from './disease-severity-index.ts';
 export { fCdf, fQuantile, fUpper } from './f-distribution.ts';
+export { logGamma } from './gamma-function.ts';
 export { type GearyResult, gearysC } from './gearys-c.ts';
 export { generalG, getisOrd, getisOrdStar, type HotSpot, hotSpots } from './getis-ord.ts';
 export { type BeforeAfterCounts, hendersonTiltonEfficacy } from './henderson-tilton-efficacy.ts';

@@ -13,7 +13,7 @@ import type { Interval } from './interval.ts';
 export type IntraclassForm = '1,1' | '2,1' | '3,1' | '1,k' | '2,k' | '3,k';
 
 /** One form: the coefficient (at most 1, possibly negative) and its interval. */
-export type IntraclassEstimate = { readonly coefficient: number; readonly interval: Defined<Interval> };
+export type IntraclassEstimate = { readonly coefficient: Defined<number>; readonly interval: Defined<Interval> };
 
 /** The six forms and the mean squares of the analysis of variance they come from. */
 export type IntraclassResult = {
@@ -31,13 +31,18 @@ export type MeanSquares = {
   readonly rest: number;
 };
 
+/** Share of the larger part below which a sum of mean squares counts as 0. */
+const ROUNDING = 1e-12;
+
 type Layout = { readonly n: number; readonly k: number; readonly confidence: number };
 
 /**
  * Intraclass correlations of a complete table: one row per subject, one column per rater.
  *
  * Intervals come from the F distribution; those of forms 2 use Satterthwaite's degrees of freedom. Accuracy tested: 1e-9.
- * Undefined with one rater, one subject, no subject, or when all ratings are equal. RangeError for ragged rows.
+ * Undefined with one rater, one subject, no subject, or when all ratings are equal; a form alone is undefined where its total
+ * variance is estimated as zero or less, and its interval also where the raters differ by nothing but a constant.
+ * RangeError for ragged rows.
  * Source: Shrout and Fleiss (1979), Psychological Bulletin 86, 420–428.
  *
  * Example: for the 6 × 4 table of that paper, form '2,1' gives 0.2898, 95 % interval 0.0188 to 0.7611.
@@ -89,31 +94,35 @@ function meanSquares(ratings: readonly (readonly number[])[]): MeanSquares {
 
 function sixForms(ms: MeanSquares, layout: Layout): Record<IntraclassForm, IntraclassEstimate> {
   const { n, k } = layout;
-  const form1 = (ms.subjects - ms.within) / (ms.subjects + (k - 1) * ms.within);
-  const form2 = (ms.subjects - ms.rest) / (ms.subjects + (k - 1) * ms.rest + (k * (ms.raters - ms.rest)) / n);
-  const form3 = (ms.subjects - ms.rest) / (ms.subjects + (k - 1) * ms.rest);
+  const form2 = ratio(ms.subjects - ms.rest, ms.subjects + (k - 1) * ms.rest + (k * (ms.raters - ms.rest)) / n);
   const interval1 = ratioInterval(ms.subjects, ms.within, n * (k - 1), layout);
-  const interval2 = formTwoInterval(ms, form2, layout);
+  const interval2 = form2.defined ? formTwoInterval(ms, form2.value, layout) : form2;
   const interval3 = ratioInterval(ms.subjects, ms.rest, (n - 1) * (k - 1), layout);
   return {
-    '1,1': { coefficient: form1, interval: interval1 },
+    '1,1': { coefficient: ratio(ms.subjects - ms.within, ms.subjects + (k - 1) * ms.within), interval: interval1 },
     '2,1': { coefficient: form2, interval: interval2 },
-    '3,1': { coefficient: form3, interval: interval3 },
-    '1,k': averaged(form1, interval1, k),
-    '2,k': averaged(form2, interval2, k),
-    '3,k': averaged(form3, interval3, k),
+    '3,1': { coefficient: ratio(ms.subjects - ms.rest, ms.subjects + (k - 1) * ms.rest), interval: interval3 },
+    '1,k': { coefficient: ratio(ms.subjects - ms.within, ms.subjects), interval: averaged(interval1, k) },
+    '2,k': {
+      coefficient: ratio(ms.subjects - ms.rest, ms.subjects + (ms.raters - ms.rest) / n),
+      interval: averaged(interval2, k),
+    },
+    '3,k': { coefficient: ratio(ms.subjects - ms.rest, ms.subjects), interval: averaged(interval3, k) },
   };
 }
 
+function ratio(over: number, under: number): Defined<number> {
+  // The parts of a sum that ought to be 0 leave rounding behind.
+  return under > ROUNDING * Math.abs(over) ? defined(over / under) : undefinedBecause('no-variance');
+}
+
 /** Spearman and Brown: from the reliability of one rating to that of the mean of k. */
-function averaged(single: number, interval: Defined<Interval>, k: number): IntraclassEstimate {
+function averaged(interval: Defined<Interval>, k: number): Defined<Interval> {
+  if (!interval.defined) return interval;
+  const { lower, upper, confidence } = interval.value;
+  if (1 + (k - 1) * lower < ROUNDING) return undefinedBecause('no-variance');
   const up = (r: number): number => (k * r) / (1 + (k - 1) * r);
-  return {
-    coefficient: up(single),
-    interval: interval.defined
-      ? defined({ ...interval.value, lower: up(interval.value.lower), upper: up(interval.value.upper) })
-      : interval,
-  };
+  return defined({ lower: up(lower), upper: up(upper), confidence });
 }
 
 /** Interval of (F − 1)/(F + k − 1) for F = over/under; without error variance there is none. */
@@ -137,10 +146,11 @@ function formTwoInterval(ms: MeanSquares, single: number, { n, k, confidence }: 
   const over = (k - 1) * (n - 1) * (k * single * ratersRatio + others) ** 2;
   const under = (n - 1) * (k * single * ratersRatio) ** 2 + others ** 2;
   const freedom = over / under;
+  const noise = k * ms.raters + (k * n - k - n) * ms.rest;
+  if (!(freedom > ROUNDING && noise > 0)) return undefinedBecause('no-variance');
   const share = 1 - (1 - confidence) / 2;
   const fLow = fQuantile(share, n - 1, freedom);
   const fHigh = fQuantile(share, freedom, n - 1);
-  const noise = k * ms.raters + (k * n - k - n) * ms.rest;
   return defined({
     lower: (n * (ms.subjects - fLow * ms.rest)) / (fLow * noise + n * ms.subjects),
     upper: (n * (fHigh * ms.subjects - ms.rest)) / (noise + n * fHigh * ms.subjects),

@@ -42,13 +42,14 @@ export function philox4x32(block: Uint32Array, key0: number, key1: number, round
   block[3] = c3;
 }
 
-/** The upper 32 bits of the 64-bit product of two unsigned 32-bit words, by 16-bit halves. */
+/** The upper 32 bits of the 64-bit product of two unsigned 32-bit words, by 16-bit halves that never leave 32-bit arithmetic. */
 function highProduct(a: number, b: number): number {
   const aLow = a & 0xffff;
   const aHigh = a >>> 16;
   const bLow = b & 0xffff;
   const bHigh = b >>> 16;
-  const middle = (Math.imul(aHigh, bLow) >>> 0) + (Math.imul(aLow, bLow) >>> 16);
-  const cross = (Math.imul(aLow, bHigh) >>> 0) + (middle & 0xffff);
-  return (Math.imul(aHigh, bHigh) + (middle >>> 16) + (cross >>> 16)) | 0;
+  const cross = Math.imul(aHigh, bLow);
+  const otherCross = Math.imul(aLow, bHigh);
+  const carry = (Math.imul(aLow, bLow) >>> 16) + (cross & 0xffff) + (otherCross & 0xffff);
+  return (Math.imul(aHigh, bHigh) + (cross >>> 16) + (otherCross >>> 16) + (carry >>> 16)) | 0;
 }

@@ -21,7 +21,9 @@ const UNIFORM_STEP = 2 ** -52;
 export class RandomStream {
   readonly #key0: number;
   readonly #key1: number;
-  readonly #address: readonly [number, number, number];
+  readonly #address1: number;
+  readonly #address2: number;
+  readonly #address3: number;
   readonly #words = new Uint32Array(4);
   #block = 0;
   #used = 4;
@@ -36,7 +38,9 @@ export class RandomStream {
     }
     this.#key0 = seed % WORD;
     this.#key1 = Math.floor(seed / WORD);
-    this.#address = [address[0] ?? 0, address[1] ?? 0, address[2] ?? 0];
+    this.#address1 = address[0] ?? 0;
+    this.#address2 = address[1] ?? 0;
+    this.#address3 = address[2] ?? 0;
   }
 
   /** A whole number from 0 to 2³² − 1, each as likely. */
@@ -111,9 +115,12 @@ export class RandomStream {
   #nextBlock(): void {
     if (this.#block === WORD)
       throw new RangeError('random stream: all of its 2^34 words are used; open another address');
-    this.#words[0] = this.#block++;
-    this.#words.set(this.#address, 1);
-    philox4x32(this.#words, this.#key0, this.#key1);
+    const words = this.#words;
+    words[0] = this.#block++;
+    words[1] = this.#address1;
+    words[2] = this.#address2;
+    words[3] = this.#address3;
+    philox4x32(words, this.#key0, this.#key1);
     this.#used = 0;
   }
 }

@@ -1,7 +1,8 @@
 # Writes r-outputs.ts: what R's stats package gives for the same input. Run: Rscript r-outputs.R > r-outputs.ts, then format it.
 # The quadrats are invented; the beetle counts are Bliss (1935), Ann. Appl. Biol. 22, 134-167.
-num <- function(x) paste0("[", paste(format(x, digits = 15, trim = TRUE), collapse = ", "), "]")
-row <- function(...) paste0("[", paste(format(c(...), digits = 15, trim = TRUE), collapse = ", "), "]")
+digits15 <- function(x) vapply(x, format, "", digits = 15)
+num <- function(x) paste0("[", paste(digits15(x), collapse = ", "), "]")
+row <- function(...) num(c(...))
 table_of <- function(f, ...) {
   grid <- expand.grid(..., KEEP.OUT.ATTRS = FALSE)
   values <- do.call(f, unname(as.list(grid)))
@@ -17,7 +18,7 @@ out$logGamma <- table_of(lgamma, c(1e-5, 0.1, 0.5, 1, 1.5, 2, 3.7, 10, 14.9, 15,
 nu <- c(0.5, 1, 2, 3.75, 10, 100, 12345, 1e6)
 out$chiSquareCdf <- table_of(pchisq, c(1e-6, 0.5, 3, 12, 90, 12400), nu)
 out$chiSquareUpper <- table_of(upper(pchisq), c(0.5, 3, 12, 90, 12400), nu)
-probs <- c(1e-10, 0.001, 0.025, 0.4, 0.5, 0.7, 0.975, 0.9999)
+probs <- c(1e-6, 0.001, 0.025, 0.4, 0.5, 0.7, 0.975, 0.9999)
 out$chiSquareQuantile <- table_of(qchisq, probs, nu)
 out$studentTCdf <- table_of(pt, c(-40, -6, -2, -0.4, 0.1, 1.5, 5), nu)
 out$studentTQuantile <- table_of(qt, probs, nu)
