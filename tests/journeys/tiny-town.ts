@@ -5,8 +5,8 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 
-export const SPREAD_M = 8;
-export const BROWNED = 0.5;
+const SPREAD_M = 8;
+const BROWNED = 0.5;
 /** The clean share decays with dose (coverage by randomly falling matter): S = π r² (1 − e^−s), k = w = 1, no drift. */
 export const STAINED_M2 = Math.PI * (SPREAD_M / 2) ** 2 * (1 - Math.exp(-BROWNED));
 

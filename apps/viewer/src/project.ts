@@ -23,8 +23,8 @@ export interface Project extends Pick<Assessment, 'title' | 'season' | 'units' |
   readonly bounds: readonly [number, number, number, number] | null;
 }
 
-export const LAYERS = ['blocks', 'pavement', 'trees', 'drift'] as const;
-export type LayerName = (typeof LAYERS)[number];
+const LAYERS = ['blocks', 'pavement', 'trees', 'drift'] as const;
+type LayerName = (typeof LAYERS)[number];
 export type Layers = Readonly<Record<LayerName, GeoJSON.FeatureCollection>>;
 
 /** Fetches figures and layers together; throws an Error whose message can be shown. */
