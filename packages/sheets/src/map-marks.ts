@@ -25,7 +25,7 @@ export function regionOf(geometry: LonLatGeometry, plane: LocalPlane): Region {
 }
 
 /** A crown's fouling shows by darkness and rim, not by hue alone; a crown nobody rated has a dashed rim. */
-export function crownMark(tree: TreeResult, plane: LocalPlane, rimMm: number): GroundMark {
+function crownMark(tree: TreeResult, plane: LocalPlane, rimMm: number): GroundMark {
   const foul = tree.dose > 0;
   const dashed = tree.severityFrom === 'rating' ? {} : { dashMm: [rimMm * 4, rimMm * 3] };
   const style: Style = {

@@ -14,7 +14,7 @@ import { directLight } from './light.ts';
 const WINDOW: { readonly corner: Point; readonly size: Point } = { corner: [92, -34], size: [520, 416] };
 const PIXEL_M = 0.25;
 
-export interface CrownInPicture {
+interface CrownInPicture {
   readonly treeId: string;
   /** Share of the crown's visible part that is browned. */
   readonly brownedShare: number;

@@ -2,7 +2,7 @@
 import { type Canvas, CELL_M } from './canvas.ts';
 
 /** Towards the sun: bearing clockwise from north, and height above the horizon. */
-export const SUN = { bearingDeg: 138, heightDeg: 50 } as const;
+const SUN = { bearingDeg: 138, heightDeg: 50 } as const;
 
 const BEARING = (SUN.bearingDeg * Math.PI) / 180;
 const HEIGHT = (SUN.heightDeg * Math.PI) / 180;

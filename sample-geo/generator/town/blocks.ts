@@ -54,7 +54,7 @@ function seawallStraightNearCorners(face: readonly Corner[]): readonly Corner[] 
 }
 
 /** From the face's edge to the kerb. */
-export function middleToKerb(street: string): number {
+function middleToKerb(street: string): number {
   const { width } = STREETS[street];
   return (EDGE_STREETS.includes(street) ? width : width / 2) + (street === 'R0' ? PROMENADE : 0);
 }

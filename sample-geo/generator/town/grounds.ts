@@ -18,7 +18,7 @@ export interface Drive {
   readonly depth: number;
 }
 
-export interface Plaza {
+interface Plaza {
   readonly shell: Ring;
   readonly holes: readonly Ring[];
   /** Which of the holes hold plants (the others water). */

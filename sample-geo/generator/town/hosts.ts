@@ -37,7 +37,7 @@ const ROWS: readonly (readonly [
   ['Sabal palmetto', [3.9, 0.5], 2.3, 'palm', 'none', 0, [88, 112, 62, 172]],
 ];
 
-export const HOSTS: readonly Host[] = ROWS.map(([name, spreadM, slender, form, fouls, foulingShare, leaf]) => ({
+const HOSTS: readonly Host[] = ROWS.map(([name, spreadM, slender, form, fouls, foulingShare, leaf]) => ({
   name,
   spreadM,
   slender,

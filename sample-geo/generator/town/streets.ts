@@ -217,7 +217,7 @@ function onRow(j: number, x: number): Point {
 }
 
 /** The row's own chord at `x`, not the curve: neighbours on both sides must share it. */
-export function heightOnRow(j: number, x: number): number {
+function heightOnRow(j: number, x: number): number {
   const line = ROW_LINES[j];
   const i = Math.floor((x - line[0][0]) / STEP);
   const t = (x - line[i][0]) / STEP;

@@ -19,7 +19,7 @@ export interface TownTree {
   readonly outline: Ring;
 }
 
-export const TREE_COUNT = 1200;
+const TREE_COUNT = 1200;
 const DIRECTIONS = 48;
 
 interface Stand {
