@@ -31,6 +31,8 @@ export interface Settings {
   readonly block_cell_m: number;
   /** Faces of the street network smaller than this are not blocks (A). */
   readonly block_min_m2: number;
+  /** (A) Streets make blocks only when their faces hold at least this share of the pavement; else square cells do. */
+  readonly block_min_share: number;
   /** The day figures are reckoned for, ISO; null = the latest date in the data. */
   readonly as_of: string | null;
   /** (A) A bloom observation older than this many days says nothing about today. */
@@ -100,6 +102,7 @@ export const DEFAULT_SETTINGS: Settings = {
   default_width_m: { sidewalk: 1.5, carriageway: 6, parking: 2.5, plaza: 5, driveway: 3, path: 1.5, other: 1.5 },
   block_cell_m: 100,
   block_min_m2: 200,
+  block_min_share: 0.5,
   as_of: null,
   bloom_stale_days: 14,
   priority: {

@@ -1,6 +1,13 @@
 /** Blocks on the ground: the project's own, else faces of its street network, else square cells over its pavement. */
-import { blocksFromStreets, type Finding, type LocalPlane, type Region, squareCells } from '@crownfall/geometry';
-import type { Block, Settings, Street } from '@crownfall/survey';
+import {
+  blocksFromStreets,
+  type Finding,
+  type LocalPlane,
+  type Region,
+  reckonOverlay,
+  squareCells,
+} from '@crownfall/geometry';
+import { type Block, finding, type Settings, type Street } from '@crownfall/survey';
 import { lonLatArea } from '../lonlat-area.ts';
 import { boundsOf } from '../region-lookup.ts';
 import { drawnArea } from './drawn-area.ts';
@@ -19,7 +26,7 @@ export function placeBlocks(
   { blocks, streets }: { readonly blocks: readonly Block[]; readonly streets: readonly Street[] },
   pavement: readonly Region[],
   plane: LocalPlane,
-  settings: Pick<Settings, 'block_cell_m' | 'block_min_m2'>,
+  settings: Pick<Settings, 'block_cell_m' | 'block_min_m2' | 'block_min_share'>,
 ): PlacedBlocks {
   if (blocks.length > 0) return givenBlocks(blocks, plane);
   const findings: Finding[] = [];
@@ -27,9 +34,29 @@ export function placeBlocks(
     const lines = streets.flatMap((street) => street.lines.map((line) => plane.forward(line)));
     const faces = blocksFromStreets(lines, { minAreaM2: settings.block_min_m2 });
     for (const finding of faces.findings) findings.push({ ...finding, where: { ...finding.where, layer: 'streets' } });
-    if (faces.blocks.length > 0) return { ...derived('streets', faces.blocks, plane), findings };
+    const enclosed = shareInside(faces.blocks, pavement);
+    if (enclosed >= settings.block_min_share) return { ...derived('streets', faces.blocks, plane), findings };
+    if (faces.blocks.length > 0) findings.push(enclosesLittle(enclosed, settings.block_min_share));
   }
   return { ...derived('cells', cellsOver(pavement, settings.block_cell_m), plane), findings };
+}
+
+/** Share of the pavement that lies in any of the blocks; 0 without blocks, 1 without pavement. */
+function shareInside(blocks: readonly Region[], pavement: readonly Region[]): number {
+  if (blocks.length === 0) return 0;
+  const { areaM2, block } = reckonOverlay({ zones: [], pieces: pavement, blocks });
+  let inside = 0;
+  let all = 0;
+  for (let cell = 0; cell < areaM2.length; cell++) {
+    all += areaM2[cell];
+    if (block[cell] >= 0) inside += areaM2[cell];
+  }
+  return all > 0 ? inside / all : 1;
+}
+
+function enclosesLittle(enclosed: number, least: number): Finding {
+  const facts = { enclosed_pct: Math.round(100 * enclosed), least_pct: Math.round(100 * least) };
+  return finding('streets-enclose-little', 'note/assumed', { layer: 'streets' }, facts);
 }
 
 /** Blocks made of regions, numbered in the order given. */

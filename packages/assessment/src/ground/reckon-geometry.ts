@@ -24,8 +24,9 @@ export function reckonGeometry(survey: Survey, settings: Settings, progress: Pro
 
   progress('overlay', 0, 1);
   const zones = zonesOf(placed.crowns, settings);
-  const overlay = reckonOverlay({ zones, pieces: pieces.regions, blocks: candidates.regions });
-  progress('overlay', 1, 1);
+  const overlay = reckonOverlay({ zones, pieces: pieces.regions, blocks: candidates.regions }, (done, total) =>
+    progress('overlay', done, total),
+  );
 
   const { blocks, ledger } = withoutBareCells(candidates, overlay, plane);
   const lookup = new RegionLookup(blocks.regions);

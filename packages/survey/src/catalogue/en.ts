@@ -261,6 +261,10 @@ export const EN: Catalogue = {
       what: 'The line has no length[; points on it: {got}]',
       remedy: 'Draw it again with at least two points apart from each other.',
     },
+    'streets-enclose-little': {
+      what: 'The streets enclose only {enclosed_pct} % of the pavement; at least {least_pct} % is wanted for blocks',
+      remedy: 'Add the streets that close the blocks, or give a blocks layer. Until then square cells are used.',
+    },
     'streets-enclose-nothing': {
       what: 'The streets enclose no block[ (streets: {streets})]',
       remedy: 'Add the streets that close the blocks, or give a blocks layer. Until then square cells are used.',

@@ -265,6 +265,11 @@ export const ES: Catalogue = {
       what: 'La línea no tiene longitud[; puntos en ella: {got}]',
       remedy: 'Dibújela de nuevo con al menos dos puntos separados.',
     },
+    'streets-enclose-little': {
+      what: 'Las calles encierran solo el {enclosed_pct} % del pavimento; para formar manzanas hace falta al menos el {least_pct} %',
+      remedy:
+        'Añada las calles que cierran las manzanas o una capa de manzanas. Mientras tanto se usan celdas cuadradas.',
+    },
     'streets-enclose-nothing': {
       what: 'Las calles no encierran ninguna manzana[ (calles: {streets})]',
       remedy:

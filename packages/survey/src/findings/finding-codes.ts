@@ -65,6 +65,7 @@ const RECKONING_FACTS = {
   'setting-unknown': ['valid', 'nearest?'],
   'setting-out-of-range': ['got', 'expected', 'used'],
   'raters-disagree': ['raters', 'taken'],
+  'streets-enclose-little': ['enclosed_pct', 'least_pct'],
   'host-without-ratings': ['host?', 'count'],
 } as const;
 

@@ -3,7 +3,7 @@
  * themselves about which number is the day: the column decides, when some value in it can only be read one way.
  */
 
-export type DayMonthOrder = 'day-first' | 'month-first';
+type DayMonthOrder = 'day-first' | 'month-first';
 
 /** What one column of dates shows about the order in each of the two styles. */
 export interface DateColumn {
@@ -12,7 +12,7 @@ export interface DateColumn {
 }
 
 /** `order`: proved by `proof`. `open`: no value proves an order. `mixed`: values prove both. */
-export type ColumnOrder =
+type ColumnOrder =
   | { readonly is: 'order'; readonly order: DayMonthOrder; readonly proof: string }
   | { readonly is: 'open' }
   | { readonly is: 'mixed' };

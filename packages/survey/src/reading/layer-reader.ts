@@ -35,7 +35,7 @@ interface Tally {
   count: number;
 }
 
-export class LayerReader<Layer extends LayerName> implements RowLayer {
+class LayerReader<Layer extends LayerName> implements RowLayer {
   readonly name: Layer;
   readonly raw: RawLayer;
   readonly findings: Finding[] = [];

@@ -59,6 +59,7 @@ export const settingsSchema = Type.Object(
     default_width_m: each(PAVEMENT_KINDS, () => positive('m', 200)),
     block_cell_m: number('m', { minimum: 1, maximum: 100_000 }),
     block_min_m2: number('m²', { minimum: 0 }),
+    block_min_share: number('', { minimum: 0, maximum: 1 }),
     as_of: Type.Union([Type.String({ format: 'date' }), Type.Null()]),
     bloom_stale_days: number('d', { minimum: 0 }),
     priority,
