@@ -28,7 +28,7 @@ const W2 = 1 - E2 * Math.sin((LAT * Math.PI) / 180) ** 2;
 const DEG_NORTH = 180 / Math.PI / ((A * (1 - E2)) / W2 ** 1.5);
 const DEG_EAST = 180 / Math.PI / ((A / Math.sqrt(W2)) * Math.cos((LAT * Math.PI) / 180));
 
-export const lonLat = (x: number, y: number): [number, number] => [LON + x * DEG_EAST, LAT + y * DEG_NORTH];
+const lonLat = (x: number, y: number): [number, number] => [LON + x * DEG_EAST, LAT + y * DEG_NORTH];
 export const pointAt = (x: number, y: number): LonLatGeometry => ({
   kind: 'point',
   points: Float64Array.of(...lonLat(x, y)),

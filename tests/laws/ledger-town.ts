@@ -80,12 +80,12 @@ export function movedTown(town: Town, move: (x: number, y: number) => readonly [
   };
 }
 
-export function rectangle(x0: number, y0: number, x1: number, y1: number): Ring {
+function rectangle(x0: number, y0: number, x1: number, y1: number): Ring {
   return Float64Array.of(x0, y0, x1, y0, x1, y1, x0, y1);
 }
 
 /** A star-shaped outline and its two drift rings, as scaled copies so that they nest. */
-export function star(x: number, y: number, radiusM: number, wobble: () => number = () => 0): FalloutZone {
+function star(x: number, y: number, radiusM: number, wobble: () => number = () => 0): FalloutZone {
   const corners = 24;
   const radii = Array.from({ length: corners }, () => radiusM * (1 + 0.3 * wobble()));
   const grown = (byM: number): Region => [

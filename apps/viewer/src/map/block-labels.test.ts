@@ -1,7 +1,8 @@
+import type { FeatureCollection, Geometry } from 'geojson';
 import { describe, expect, test } from 'vitest';
 import { blockLabels } from './block-labels.ts';
 
-const block = (geometry: GeoJSON.Geometry): GeoJSON.FeatureCollection => ({
+const block = (geometry: Geometry): FeatureCollection => ({
   type: 'FeatureCollection',
   features: [{ type: 'Feature', properties: { rank: 1 }, geometry }],
 });
