@@ -13,9 +13,16 @@ export type LinkedMean = {
   readonly slope: number;
 };
 
-/** Predictors are kept where no exponential overflows and no weight vanishes. */
+/**
+ * Means, complements and slopes are taken no farther out than this, so that none of them is 0 or infinite; logarithms are exact
+ * beyond, so that a deviance never goes flat.
+ */
 const LOWEST = -700;
 const HIGHEST: Record<BinomialLink, number> = { logit: 700, cloglog: 6.5 };
+
+/** Hazards −ln(1 − μ) are kept where their squares neither vanish nor overflow. */
+const LEAST_HAZARD = 1e-150;
+const GREATEST_HAZARD = 1e150;
 
 /** The linear predictor of a share: `linkOf('logit', 0.5)` gives 0. */
 export function linkOf(link: BinomialLink, mean: number): number {
@@ -32,18 +39,39 @@ export function linkedMean(link: BinomialLink, predictor: number): LinkedMean {
   if (link === 'logit') {
     const mean = 1 / (1 + Math.exp(-eta));
     const complement = 1 / (1 + Math.exp(eta));
-    return {
-      mean,
-      complement,
-      logMean: -softplus(-eta),
-      logComplement: -softplus(eta),
-      slope: mean * complement,
-    };
+    const [logMean, logComplement] = [-softplus(-predictor), -softplus(predictor)];
+    return { mean, complement, logMean, logComplement, slope: mean * complement };
   }
   const hazard = Math.exp(eta);
   const complement = Math.exp(-hazard);
   const mean = -Math.expm1(-hazard);
-  return { mean, complement, logMean: Math.log(mean), logComplement: -hazard, slope: hazard * complement };
+  // Far down the mean is the hazard itself.
+  const logMean = predictor < LOWEST ? predictor : Math.log(mean);
+  return { mean, complement, logMean, logComplement: -Math.exp(predictor), slope: hazard * complement };
+}
+
+/** First derivative of an observation's log-likelihood by its linear predictor, and minus the second; weight 1. */
+export type LikelihoodSlope = { readonly score: number; readonly information: number };
+
+/**
+ * Slope and curvature of the log-likelihood of one share, at the mean that `linkedMean` gave.
+ *
+ * The curvature is the observed one. It is never negative under either link, and unlike the expected one it does not vanish where a
+ * complementary log-log fit is far too high, so Newton's steps stay of moderate length there.
+ *
+ * Example: a share of 1 at a logit predictor of 0 has a score of 0.5 and an information of 0.25.
+ */
+export function likelihoodSlope(link: BinomialLink, share: number, m: LinkedMean): LikelihoodSlope {
+  if (link === 'logit') return { score: share * m.complement - (1 - share) * m.mean, information: m.slope };
+  const hazard = Math.min(Math.max(-m.logComplement, LEAST_HAZARD), GREATEST_HAZARD);
+  const mean = -Math.expm1(-hazard);
+  // h/(eʰ − 1), and h/(1 − e⁻ʰ) − 1 by its series where the difference would cancel.
+  const odds = (hazard * Math.exp(-hazard)) / mean;
+  const excess = hazard < 1e-5 ? hazard / 2 : hazard / mean - 1;
+  return {
+    score: share * odds - (1 - share) * hazard,
+    information: (1 - share) * hazard + share * odds * excess,
+  };
 }
 
 function softplus(x: number): number {

@@ -9,8 +9,8 @@ import { devianceOf, iterate, responseResidual, type Settled, workingWeight } fr
 import { findSeparation } from './separation.ts';
 
 /**
- * Fits shares y with mean μ, link(μ) = offset + Xb, variance φμ(1 − μ)/w, by iteratively reweighted least squares with step
- * halving.
+ * Fits shares y with mean μ, link(μ) = offset + Xb, variance φμ(1 − μ)/w, by iteratively reweighted least squares
+ * (Newton's method) with step halving.
  *
  * Accuracy tested: 1e-6 against published fits, 1e-8 against R's glm for both links with offset and weights. Undefined without
  * observations; with collinear terms; when a combination of terms separates the outcomes (all shares 0 or all 1 included); when

@@ -1,7 +1,7 @@
 /** Iteratively reweighted least squares for shares. */
 
 import { unitDeviance } from './binomial-deviance.ts';
-import { type BinomialLink, type LinkedMean, linkedMean, linkOf } from './binomial-link.ts';
+import { type BinomialLink, type LinkedMean, likelihoodSlope, linkedMean, linkOf } from './binomial-link.ts';
 import type { Prepared } from './binomial-model.ts';
 import { type Defined, defined, undefinedBecause } from './defined.ts';
 import { type LeastSquaresFit, leastSquares } from './least-squares.ts';
@@ -10,7 +10,10 @@ import { predictors } from './separation.ts';
 /** Settled when no linear predictor moves by more than this, relative to their size: Newton's next step would be its square. */
 const SETTLED = 1e-10;
 const MOST_ITERATIONS = 100;
-const MOST_HALVINGS = 30;
+const MOST_HALVINGS = 60;
+
+/** Relative worsening of a deviance that its own summation may cause. */
+const ROUNDING = 1e-12;
 
 /** A settled fit: predictors with the offset, the means there, and the deviance. */
 export type Settled = {
@@ -21,33 +24,59 @@ export type Settled = {
   readonly iterations: number;
 };
 
-/** Fits by Fisher scoring: least squares of the working response, over and over, halving steps that make the deviance worse. */
+/**
+ * Fits by Newton's method as least squares of a working response, over and over. The likelihood is concave under both links, so
+ * steps that never make the deviance worse lead to its maximum; a step that does is halved back towards where it came from.
+ */
 export function iterate(data: Prepared, link: BinomialLink): Defined<Settled> {
-  let coefficients: readonly number[] = data.columns.map(() => 0);
-  let eta = startingPredictors(data, link);
-  let means = Array.from(eta, (value) => linkedMean(link, value));
-  let deviance = devianceOf(data, means);
+  // The first step starts from the shares themselves, and if it fails goes back towards coefficients of 0.
+  let from = pointAt(
+    data,
+    link,
+    data.columns.map(() => 0),
+  );
+  let eta: Float64Array = startingPredictors(data, link);
+  let means: readonly LinkedMean[] = Array.from(eta, (value) => linkedMean(link, value));
   for (let iterations = 1; iterations <= MOST_ITERATIONS; iterations++) {
-    const solved = reweightedStep(data, eta, means);
+    const solved = newtonStep(data, link, eta, means);
     if (!solved.defined) return solved;
-    let next = solved.value.coefficients;
-    let nextEta = withOffset(data, next);
-    let nextMeans = Array.from(nextEta, (value) => linkedMean(link, value));
-    let nextDeviance = devianceOf(data, nextMeans);
-    // The first step leaves the starting values, which no coefficients stand for, so it cannot be halved.
-    const tolerated = iterations === 1 ? Number.POSITIVE_INFINITY : deviance + 1e-8 * (Math.abs(deviance) + 1);
-    for (let halving = 0; !(nextDeviance <= tolerated) && halving < MOST_HALVINGS; halving++) {
-      next = next.map((value, j) => (value + (coefficients[j] as number)) / 2);
-      nextEta = withOffset(data, next);
-      nextMeans = Array.from(nextEta, (value) => linkedMean(link, value));
-      nextDeviance = devianceOf(data, nextMeans);
-    }
-    const moved = nextEta.reduce((most, value, i) => Math.max(most, Math.abs(value - (eta[i] as number))), 0);
-    const size = nextEta.reduce((most, value) => Math.max(most, Math.abs(value)), 1);
-    [coefficients, eta, means, deviance] = [next, nextEta, nextMeans, nextDeviance];
-    if (moved <= SETTLED * size) return defined({ coefficients, eta, means, deviance, iterations });
+    const whole = pointAt(data, link, solved.value.coefficients);
+    // Only a whole step tells whether the fit has settled: a halved one is short for another reason.
+    const settled = largestMove(eta, whole.eta) <= SETTLED * largestMove(new Float64Array(eta.length), whole.eta, 1);
+    const next = notWorse(data, link, from, whole);
+    if (!next) return undefinedBecause('not-converged');
+    if (settled) return defined({ ...next, iterations });
+    from = next;
+    ({ eta, means } = next);
   }
   return undefinedBecause('not-converged');
+}
+
+type Point = Omit<Settled, 'iterations'>;
+
+function pointAt(data: Prepared, link: BinomialLink, coefficients: readonly number[]): Point {
+  const eta = withOffset(data, coefficients);
+  const means = Array.from(eta, (value) => linkedMean(link, value));
+  return { coefficients, eta, means, deviance: devianceOf(data, means) };
+}
+
+/** The new point, or the first between it and the old one whose deviance is no worse than the old one's by more than rounding. */
+function notWorse(data: Prepared, link: BinomialLink, from: Point, to: Point): Point | undefined {
+  const tolerated = from.deviance + ROUNDING * (from.deviance + 1);
+  let next = to;
+  for (let halving = 0; halving < MOST_HALVINGS; halving++) {
+    if (next.deviance <= tolerated) return next;
+    next = pointAt(
+      data,
+      link,
+      next.coefficients.map((value, j) => (value + (from.coefficients[j] as number)) / 2),
+    );
+  }
+  return undefined;
+}
+
+function largestMove(from: Float64Array, to: Float64Array, least = 0): number {
+  return to.reduce((most, value, i) => Math.max(most, Math.abs(value - (from[i] as number))), least);
 }
 
 /** Predictors of the shares themselves, drawn towards a half so that 0 and 1 have finite ones. */
@@ -58,15 +87,22 @@ function startingPredictors({ shares, weights }: Prepared, link: BinomialLink): 
   });
 }
 
-/** Least squares of the working response with the working weights w·(dμ/dη)²/(μ(1 − μ)). */
-function reweightedStep(data: Prepared, eta: Float64Array, means: readonly LinkedMean[]): Defined<LeastSquaresFit> {
-  const working = means.map(
-    (m, i) => (eta[i] as number) - (data.offset[i] as number) + responseResidual(data, m, i) / m.slope,
-  );
+/** Least squares of the working response η + score/information, weighted by the information. */
+function newtonStep(
+  data: Prepared,
+  link: BinomialLink,
+  eta: Float64Array,
+  means: readonly LinkedMean[],
+): Defined<LeastSquaresFit> {
+  const slopes = means.map((m, i) => likelihoodSlope(link, data.shares[i] as number, m));
+  const working = slopes.map(({ score, information }, i) => {
+    const own = (eta[i] as number) - (data.offset[i] as number);
+    return information === 0 ? own : own + score / information;
+  });
   return leastSquares(
     data.columns,
     working,
-    means.map((m, i) => workingWeight(data, m, i)),
+    slopes.map(({ information }, i) => (data.weights[i] as number) * information),
   );
 }
 
