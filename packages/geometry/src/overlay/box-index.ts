@@ -23,7 +23,8 @@ export class BoxIndex {
 
   /** Numbers of the boxes that touch `box`, ascending. */
   near(box: Box): number[] {
-    const found = this.packed?.search(box.minX, box.minY, box.maxX, box.maxY, (i) => !this.moved.has(i)) ?? [];
+    const stays = this.moved.size > 0 ? (i: number) => !this.moved.has(i) : undefined;
+    const found = this.packed?.search(box.minX, box.minY, box.maxX, box.maxY, stays) ?? [];
     for (const i of this.moved) {
       if (touch(this.boxAt(i), box)) {
         found.push(i);

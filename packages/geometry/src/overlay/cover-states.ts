@@ -37,9 +37,17 @@ export class CoverStates {
     return this.append(state, layer, sign, hash);
   }
 
-  /** The layers that cover a state, ascending. */
-  layersOf(state: number): Int32Array {
-    return this.layer.subarray(this.start[state], this.start[state + 1]);
+  /** The layers that cover a state are `layerAt(i)` for i from `coverStart` to before `coverEnd`, ascending. */
+  coverStart(state: number): number {
+    return this.start[state];
+  }
+
+  coverEnd(state: number): number {
+    return this.start[state + 1];
+  }
+
+  layerAt(i: number): number {
+    return this.layer[i];
   }
 
   /** Whether `candidate` is `state` with `sign` added to the winding of `layer`. */

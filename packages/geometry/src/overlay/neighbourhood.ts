@@ -23,6 +23,9 @@ export interface Layer {
   readonly ring: number;
 }
 
+/** The number of the mask's layer: it is added first. */
+export const MASK_LAYER = 0;
+
 /** Height of the flat lines that stand in for edges below the box: lower than any region reaches. */
 const FAR_BELOW_M = -1e8;
 

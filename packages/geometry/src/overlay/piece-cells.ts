@@ -1,6 +1,6 @@
 /** From areas by cover state to the cells of one pavement piece. */
 import type { CoverStates } from './cover-states.ts';
-import { BLOCK, EXCLUSION, type Layer, MASK } from './neighbourhood.ts';
+import { BLOCK, EXCLUSION, type Layer, MASK_LAYER } from './neighbourhood.ts';
 
 /**
  * Cells smaller than this are rounding along shared edges and are dropped, m². Far below a square millimetre, and far above
@@ -20,26 +20,21 @@ export interface PieceCells {
 
 export const NO_CELLS: PieceCells = { block: [], areaM2: [], coverStart: [0], zone: [], layer: [] };
 
-/** Gathers states that stand for the same cell. `areas` is indexed by state. */
+/**
+ * Gathers states that stand for the same cell. `areas` is indexed by state. Relies on the order in which a neighbourhood adds
+ * its layers: the mask, then exclusions, blocks, and zones from their innermost layer outwards.
+ */
 export function cellsOfPiece(layers: readonly Layer[], states: CoverStates, areas: Float64Array): PieceCells {
-  const cells = new Map<string, Cell>();
+  const cells: Cell[] = [];
   for (let state = 0; state < areas.length; state++) {
     if (areas[state] !== 0) {
-      collect(cells, layers, states.layersOf(state), areas[state]);
+      const cell = cellOf(layers, states, state, areas[state]);
+      if (cell) {
+        cells.push(cell);
+      }
     }
   }
-  const kept = [...cells.values()].filter((cell) => cell.areaM2 > NOTHING_M2).sort(byBlockThenCover);
-  const coverStart = [0];
-  for (const cell of kept) {
-    coverStart.push(coverStart[coverStart.length - 1] + cell.zones.length);
-  }
-  return {
-    block: kept.map((cell) => cell.block),
-    areaM2: kept.map((cell) => cell.areaM2),
-    coverStart,
-    zone: kept.flatMap((cell) => cell.zones),
-    layer: kept.flatMap((cell) => cell.rings),
-  };
+  return rowsOf(merged(cells.sort(byBlockThenCover)));
 }
 
 interface Cell {
@@ -49,36 +44,59 @@ interface Cell {
   areaM2: number;
 }
 
-/** Adds a state's area to the cell it belongs to: inside the mask, in no earlier piece, in the first of its blocks. */
-function collect(cells: Map<string, Cell>, layers: readonly Layer[], covering: Int32Array, areaM2: number): void {
-  let inMask = false;
+/** The cell of a state, or null outside the mask and inside an earlier piece. The first of its blocks holds it. */
+function cellOf(layers: readonly Layer[], states: CoverStates, state: number, areaM2: number): Cell | null {
+  const end = states.coverEnd(state);
+  let i = states.coverStart(state);
+  if (i === end || states.layerAt(i++) !== MASK_LAYER) {
+    return null;
+  }
   let block = -1;
   const zones: number[] = [];
   const rings: number[] = [];
-  for (const number of covering) {
-    const layer = layers[number];
+  for (; i < end; i++) {
+    const layer = layers[states.layerAt(i)];
     if (layer.role === EXCLUSION) {
-      return;
+      return null;
     }
-    if (layer.role === MASK) {
-      inMask = true;
-    } else if (layer.role === BLOCK) {
+    if (layer.role === BLOCK) {
       block = block < 0 ? layer.number : block;
     } else if (zones[zones.length - 1] !== layer.number) {
       zones.push(layer.number);
       rings.push(layer.ring);
     }
   }
-  if (!inMask) {
-    return;
+  return { block, zones, rings, areaM2 };
+}
+
+/** Sorted cells with equal ones added up and rounding left out. */
+function merged(cells: readonly Cell[]): Cell[] {
+  const sums: Cell[] = [];
+  for (const cell of cells) {
+    const last = sums[sums.length - 1];
+    if (last && byBlockThenCover(last, cell) === 0) {
+      last.areaM2 += cell.areaM2;
+    } else {
+      sums.push(cell);
+    }
   }
-  const key = `${block}:${zones.map((zone, i) => `${zone}.${rings[i]}`).join(',')}`;
-  const cell = cells.get(key);
-  if (cell) {
-    cell.areaM2 += areaM2;
-  } else {
-    cells.set(key, { block, zones, rings, areaM2 });
+  return sums.filter((cell) => cell.areaM2 > NOTHING_M2);
+}
+
+function rowsOf(cells: readonly Cell[]): PieceCells {
+  const block: number[] = [];
+  const areaM2: number[] = [];
+  const coverStart = [0];
+  const zone: number[] = [];
+  const layer: number[] = [];
+  for (const cell of cells) {
+    block.push(cell.block);
+    areaM2.push(cell.areaM2);
+    zone.push(...cell.zones);
+    layer.push(...cell.rings);
+    coverStart.push(zone.length);
   }
+  return { block, areaM2, coverStart, zone, layer };
 }
 
 function byBlockThenCover(a: Cell, b: Cell): number {
