@@ -10,7 +10,7 @@ import type { Region } from '../ring.ts';
 import type { Box } from './ledger.ts';
 
 /** What a layer's winding says about a spot. */
-export const MASK = 0;
+const MASK = 0;
 export const EXCLUSION = 1;
 export const BLOCK = 2;
 export const ZONE = 3;
