@@ -73,7 +73,33 @@ function pushCrossing(found: number[], s: Float64Array, i: number, k: number): v
   const d = orient2d(s[i], s[i + 1], s[i + 2], s[i + 3], s[k + 2], s[k + 3]);
   if (!((c > 0 && d < 0) || (c < 0 && d > 0))) return;
   const t = a / (a - b);
-  found.push(Math.round(s[i] + t * (s[i + 2] - s[i])), Math.round(s[i + 1] + t * (s[i + 3] - s[i + 1])));
+  found.push(nearestCell(s, i, k, t), nearestCell(s, i + 1, k + 1, t));
+}
+
+/** Share of the coordinates' size by which a crossing reckoned in floating point may be off. */
+const CROSSING_ERROR = 2 ** -46;
+
+/**
+ * The whole number nearest to one coordinate of a crossing, halves upwards: the pixel that holds the crossing. Reckoned
+ * exactly where rounding could name the neighbouring pixel, since both segments must pass through the one that is named.
+ */
+function nearestCell(s: Float64Array, i: number, k: number, t: number): number {
+  const value = s[i] + t * (s[i + 2] - s[i]);
+  const slack = CROSSING_ERROR * (Math.abs(s[i]) + Math.abs(s[i + 2]));
+  return Math.round(value - slack) === Math.round(value + slack) ? Math.round(value) : exactCell(s, i, k);
+}
+
+/** By whole numbers: coordinate i of segment `i`'s crossing with segment `k`. */
+function exactCell(s: Float64Array, i: number, k: number): number {
+  const [a, b, c, d] = [i & ~3, (i & ~3) + 2, k & ~3, (k & ~3) + 2].map((v) => [BigInt(s[v]), BigInt(s[v + 1])]);
+  const side = (p: bigint[]) => (d[0] - c[0]) * (p[1] - c[1]) - (d[1] - c[1]) * (p[0] - c[0]);
+  const [before, after] = [side(a), side(b)];
+  const axis = i & 1;
+  const twice = before < after ? -2n : 2n;
+  const denominator = (before - after) * twice;
+  const numerator = (a[axis] * (before - after) + before * (b[axis] - a[axis])) * twice + denominator / 2n;
+  const down = numerator < 0n && numerator % denominator !== 0n ? 1n : 0n;
+  return Number(numerator / denominator - down);
 }
 
 interface Pixels {
@@ -119,21 +145,17 @@ function isEnd(pixels: Pixels, k: number, x: number, y: number): boolean {
   return pixels.x[k] === x && pixels.y[k] === y;
 }
 
-/** Whether the segment meets the unit cell about a whole-number point; the box search has seen to the extents. */
+/**
+ * Whether the segment meets the pixel of a whole-number point: the unit cell about it with its lower and left edges, without
+ * the others, as rounding halves upwards has it. A segment between whole numbers can touch an edge of the cell only at a
+ * corner; the box search has seen to the extents.
+ */
 function passesPixel(s: Float64Array, i: number, x: number, y: number): boolean {
-  let low = 0;
-  let high = 0;
-  for (const [cx, cy] of [
-    [-0.5, -0.5],
-    [0.5, -0.5],
-    [0.5, 0.5],
-    [-0.5, 0.5],
-  ]) {
-    const side = orient2d(s[i], s[i + 1], s[i + 2], s[i + 3], x + cx, y + cy);
-    low = Math.min(low, side);
-    high = Math.max(high, side);
-  }
-  return low < 0 && high > 0;
+  const side = (cx: number, cy: number) => orient2d(s[i], s[i + 1], s[i + 2], s[i + 3], x + cx, y + cy);
+  const lowerLeft = side(-0.5, -0.5);
+  if (lowerLeft === 0) return true;
+  const others = [side(0.5, -0.5), side(0.5, 0.5), side(-0.5, 0.5)];
+  return others.some((other) => other < 0 !== lowerLeft < 0 && other !== 0);
 }
 
 function asNodes(segments: Float64Array): NodedLines {

@@ -99,6 +99,13 @@ describe('resolving', () => {
     expect(regionArea(clean)).toBe(32);
   });
 
+  test('a ring that crosses itself half-way between two cells of the grid', () => {
+    const d = 2748779 / 2 ** 20;
+    const clean = cleanRegion([Float64Array.of(0, 0, d, d, d, 0, 0, d)]);
+    expect(clean).toHaveLength(2);
+    expect(regionArea(clean)).toBeCloseTo((d * d) / 2, 5);
+  });
+
   test('a hole in an island in a hole', () => {
     const box = (half: number) => Float64Array.of(-half, -half, half, -half, half, half, -half, half);
     const nested = [box(8), reversed(box(6)), box(4), reversed(box(2))];
