@@ -14,6 +14,7 @@ const TEST_PROGRAMS = [
     what: 'Chromium, for the browser tests',
   },
   { names: ['ogrinfo'], debian: 'gdal-bin', what: 'GDAL, which reads our files as an outside program' },
+  { names: ['cs2cs'], debian: 'proj-bin', what: 'PROJ, which our coordinate systems are compared with' },
 ];
 
 /** Runs `npm ci` when packages are missing or the lock file is newer than what is installed. */

@@ -148,8 +148,9 @@ function blockLayers(colours: MapColours, selected: string | null): LayerSpecifi
       id: 'rank-badge',
       type: 'circle',
       source: 'block-labels',
+      layout: { 'circle-sort-key': ['-', 0, ['get', 'rank']] },
       paint: {
-        'circle-radius': ['interpolate', ['linear'], ['zoom'], 13, 8, 16, 13],
+        'circle-radius': ['interpolate', ['linear'], ['zoom'], 13.5, 5.5, 15, 9, 16, 13],
         'circle-color': ['case', isFirst, colours.ink, colours.paper],
         'circle-stroke-color': ['case', isFirst, colours.paper, colours.blockLine],
         'circle-stroke-width': 1.2,
@@ -162,7 +163,7 @@ function blockLayers(colours: MapColours, selected: string | null): LayerSpecifi
       layout: {
         'text-field': ['to-string', ['get', 'rank']],
         'text-font': ['Inter'],
-        'text-size': ['interpolate', ['linear'], ['zoom'], 13, 10, 16, 14],
+        'text-size': ['interpolate', ['linear'], ['zoom'], 13.5, 7, 15, 10.5, 16, 14],
         'text-allow-overlap': true,
         'text-ignore-placement': true,
       },
