@@ -63,6 +63,34 @@ export const EN: Catalogue = {
       what: 'The GeoJSON is not valid: {problem}',
       remedy: 'Export the layer again as GeoJSON (RFC 7946), or correct this feature.',
     },
+    'file-damaged': {
+      what: 'The {format} file is damaged or not made as its format asks: {problem}',
+      remedy: 'Copy or export it again. If it opens elsewhere, save it there in another format that is read.',
+    },
+    'file-refused': {
+      what: 'The {format} file is refused for safety: {problem}',
+      remedy: 'Ask whoever made it for a plain export, or unpack it yourself and give the file inside.',
+    },
+    'sidecar-missing': {
+      what: 'The file {got} that belongs beside it is missing[; read as {read_as}]',
+      remedy: 'Copy all files of the same name together: .shp, .dbf, .prj and .cpg.',
+    },
+    'values-left-out': {
+      what: 'The column holds {got}, which no layer can hold ({count} values)',
+      remedy: 'Nothing, if the column is not needed; otherwise export it as text or numbers.',
+    },
+    'spread-estimated': {
+      what: '{count} crowns have a trunk diameter and no spread; the spread is estimated from {basis}, give or take {sd_pct} %',
+      remedy: 'Measure spreads of some of these trees, of all sizes, and take the inventory in again.',
+    },
+    'inventory-rows-refused': {
+      what: '{count} rows of the inventory were not taken: {reason}',
+      remedy: 'See these rows in the row report, mend them in the inventory, and take it in again.',
+    },
+    'inventory-values-mended': {
+      what: '{count} values of the inventory were mended: {reason}',
+      remedy: 'Look at them in the row report; the value as it stood is beside the one taken.',
+    },
     'imagery-does-not-meet': {
       what: 'The imagery does not cover the project[: it covers {extent}][; the pavement lies in {other_extent}]',
       remedy: 'Check that it is the right picture and that its coordinate system is stated correctly.',

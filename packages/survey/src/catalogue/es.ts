@@ -63,6 +63,34 @@ export const ES: Catalogue = {
       what: 'El GeoJSON no es válido: {problem}',
       remedy: 'Exporte la capa de nuevo como GeoJSON (RFC 7946) o corrija este elemento.',
     },
+    'file-damaged': {
+      what: 'El archivo {format} está dañado o no sigue su formato: {problem}',
+      remedy: 'Cópielo o expórtelo de nuevo. Si se abre en otro programa, guárdelo allí en otro formato que se lea.',
+    },
+    'file-refused': {
+      what: 'El archivo {format} se rechaza por seguridad: {problem}',
+      remedy: 'Pida una exportación sencilla a quien lo hizo, o descomprímalo usted y dé el archivo que hay dentro.',
+    },
+    'sidecar-missing': {
+      what: 'Falta el archivo {got} que debe estar junto a él[; se lee como {read_as}]',
+      remedy: 'Copie juntos todos los archivos del mismo nombre: .shp, .dbf, .prj y .cpg.',
+    },
+    'values-left-out': {
+      what: 'La columna contiene {got}, que ninguna capa puede guardar ({count} valores)',
+      remedy: 'Nada, si la columna no hace falta; si no, expórtela como texto o números.',
+    },
+    'spread-estimated': {
+      what: '{count} copas tienen diámetro de tronco y no de copa; el de copa se estima a partir de {basis}, con ± {sd_pct} %',
+      remedy: 'Mida la copa de algunos de estos árboles, de todos los tamaños, e incorpore de nuevo el inventario.',
+    },
+    'inventory-rows-refused': {
+      what: 'No se tomaron {count} filas del inventario: {reason}',
+      remedy: 'Busque estas filas en el informe por filas, corríjalas en el inventario e incorpórelo de nuevo.',
+    },
+    'inventory-values-mended': {
+      what: 'Se corrigieron {count} valores del inventario: {reason}',
+      remedy: 'Véalos en el informe por filas; el valor original está junto al tomado.',
+    },
     'imagery-does-not-meet': {
       what: 'La imagen no cubre el proyecto[: cubre {extent}][; el pavimento está en {other_extent}]',
       remedy: 'Compruebe que es la imagen correcta y que su sistema de coordenadas está bien indicado.',

@@ -22,6 +22,13 @@ const READER_FACTS = {
   'csv-quote-unclosed': [],
   'csv-header-repeated': ['got', 'read_as'],
   'geojson-invalid': ['problem'],
+  'file-damaged': ['format', 'problem'],
+  'file-refused': ['format', 'problem'],
+  'sidecar-missing': ['got', 'read_as?'],
+  'values-left-out': ['got', 'count'],
+  'spread-estimated': ['count', 'basis', 'sd_pct'],
+  'inventory-rows-refused': ['count', 'reason'],
+  'inventory-values-mended': ['count', 'reason'],
   'imagery-does-not-meet': ['extent?', 'other_extent?'],
 } as const;
 
