@@ -15,7 +15,6 @@ export function serveCommand(finish: Finish): Command {
     .option('--port <N>', 'port to listen on; 0 takes any free one', readPort, 8137)
     .option('--host <ADDRESS>', 'address to listen on', '127.0.0.1')
     .option('--quiet', 'print only the address')
-    .option('--debug', 'on a failure, print where in the program it happened')
     .action(async (project: string, options: ServeOptions) => {
       const { serve } = await import('../jobs/serve.ts');
       finish(await serve(project, options));
