@@ -8,6 +8,7 @@ export default defineConfig({
       'tests/**/*.test.ts',
       'sample-geo/**/*.test.ts',
     ],
+    setupFiles: ['tests/seeded-cases.ts'],
     testTimeout: 60_000,
     hookTimeout: 120_000,
   },
