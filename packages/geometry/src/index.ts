@@ -22,10 +22,23 @@ export {
 export { type CrownOutline, crownOutline, type OutlineOptions } from './outline/crown-outline.ts';
 export { crownShapeInPlane, type ForwardPlane, type PlaneCrownShape } from './outline/plane-crown-shape.ts';
 export { regionArea, regionCentroid } from './outline/region-measures.ts';
+export { type FlatRegions, flatRegions, regionAt, regionsOf } from './overlay/flat-regions.ts';
 export type { Box, FalloutZone, OverlayInput, OverlayLedger, ZoneSource } from './overlay/ledger.ts';
 export { LiveOverlay } from './overlay/live-overlay.ts';
+export { mergeLedgers } from './overlay/merge-ledgers.ts';
+export {
+  type CrownScene,
+  type OverlayJob,
+  overlayJob,
+  reckonInShares,
+  ShareReckoner,
+  type ShareWorker,
+  sharesOf,
+} from './overlay/overlay-job.ts';
+export { type NumberedRegion, type OverlayStream, reckonStream } from './overlay/overlay-stream.ts';
 export type { PieceCells } from './overlay/piece-cells.ts';
 export { reckonOverlay } from './overlay/reckon-overlay.ts';
+export { type FalloutRecipe, zonesFromCrowns } from './overlay/zones-from-crowns.ts';
 export { equalAreaPlane, type LocalPlane, planeOf } from './plane/local-plane.ts';
 export type { Coordinates, Frame, LonLatGeometry, Region, Ring } from './ring.ts';
 export { reversed, signedArea } from './ring.ts';

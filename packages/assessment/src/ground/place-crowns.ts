@@ -3,12 +3,12 @@ import {
   crownOutline,
   crownShapeInPlane,
   type Finding,
-  falloutZone,
   type LocalPlane,
   meanSpread,
   type Region,
   regionArea,
   type ZoneSource,
+  zonesFromCrowns,
 } from '@crownfall/geometry';
 import type { Settings, Tree } from '@crownfall/survey';
 import Flatbush from 'flatbush';
@@ -64,17 +64,8 @@ export function zonesOf(
   crowns: readonly PlacedCrown[],
   settings: Pick<Settings, 'drift_rings' | 'wind' | 'chord_tolerance_m'>,
 ): ZoneSource {
-  const { drift_rings: rings, wind, chord_tolerance_m: toleranceM } = settings;
-  // A mitre reaches at most √2 of its distance.
-  const reachM = 1.5 * (rings.at(-1)?.to_m ?? 0) + wind.distance_m + toleranceM;
-  return {
-    count: crowns.length,
-    box: (zone) => {
-      const [minX, minY, maxX, maxY] = boundsOf(crowns[zone].outline);
-      return { minX: minX - reachM, minY: minY - reachM, maxX: maxX + reachM, maxY: maxY + reachM };
-    },
-    layers: (zone) => falloutZone(crowns[zone].outline, rings, toleranceM, wind).layers,
-  };
+  const { drift_rings: driftRings, wind, chord_tolerance_m: chordToleranceM } = settings;
+  return zonesFromCrowns(crowns.length, (i) => crowns[i].outline, { driftRings, wind, chordToleranceM });
 }
 
 /** Index of the crowns' boxes; null without crowns. */

@@ -9,6 +9,9 @@ export const EMPTY_BOX: Box = { minX: Infinity, minY: Infinity, maxX: -Infinity,
 /** Moved boxes are looked through one by one; beyond this many the packed index is built anew. */
 const MOST_MOVED = 256;
 
+/** A packed index as plain bytes, null when there are no boxes. */
+export type PackedBoxes = ArrayBuffer | SharedArrayBuffer | null;
+
 /** A packed index over boxes 0 … n − 1. `boxAt` is asked again for a number that was told to have moved. */
 export class BoxIndex {
   private readonly boxAt: (i: number) => Box;
@@ -16,9 +19,26 @@ export class BoxIndex {
   private packedCount = 0;
   private readonly moved = new Set<number>();
 
-  constructor(count: number, boxAt: (i: number) => Box) {
+  /** `packed` is what another index over the same boxes gave as its bytes. */
+  constructor(count: number, boxAt: (i: number) => Box, packed?: PackedBoxes) {
     this.boxAt = boxAt;
-    this.pack(count);
+    this.packedCount = count;
+    if (packed === undefined) {
+      this.pack(count);
+    } else {
+      this.packed = packed && Flatbush.from(packed);
+    }
+  }
+
+  /** The packed index as bytes, in shared memory if wanted; boxes that moved since are not in it. */
+  bytes(shared: boolean): PackedBoxes {
+    const data = this.packed?.data ?? null;
+    if (data === null || !shared) {
+      return data;
+    }
+    const copy = new SharedArrayBuffer(data.byteLength);
+    new Uint8Array(copy).set(new Uint8Array(data));
+    return copy;
   }
 
   /** Numbers of the boxes that touch `box`, ascending. */

@@ -1,6 +1,6 @@
 /** All regions of an overlay, with box indexes to find the neighbours of a piece; zones are made as they are needed. */
 import type { Region } from '../ring.ts';
-import { BoxIndex, boxOf, EMPTY_BOX, joined } from './box-index.ts';
+import { BoxIndex, boxOf, EMPTY_BOX, joined, type PackedBoxes } from './box-index.ts';
 import type { Box, FalloutZone, OverlayInput, ZoneSource } from './ledger.ts';
 import { BLOCK, EXCLUSION, type Neighbourhood, ZONE } from './neighbourhood.ts';
 
@@ -21,15 +21,24 @@ export class Scene {
   private readonly keptZones = new Map<number, readonly Region[]>();
   private keptCoordinates = 0;
 
-  constructor(input: OverlayInput) {
+  constructor(input: OverlayInput, packed?: { pieces: PackedBoxes; blocks: PackedBoxes; zones: PackedBoxes }) {
     this.pieces = [...input.pieces];
     this.blocks = input.blocks;
     this.zones = 'count' in input.zones ? input.zones : zonesInMemory(input.zones);
     this.pieceBoxes = input.pieces.map(boxOf);
     this.blockBoxes = input.blocks.map(boxOf);
-    this.pieceIndex = new BoxIndex(input.pieces.length, (i) => this.pieceBoxes[i]);
-    this.blockIndex = new BoxIndex(input.blocks.length, (i) => this.blockBoxes[i]);
-    this.zoneIndex = new BoxIndex(this.zones.count, (i) => this.zoneBox(i));
+    this.pieceIndex = new BoxIndex(input.pieces.length, (i) => this.pieceBoxes[i], packed?.pieces);
+    this.blockIndex = new BoxIndex(input.blocks.length, (i) => this.blockBoxes[i], packed?.blocks);
+    this.zoneIndex = new BoxIndex(this.zones.count, (i) => this.zoneBox(i), packed?.zones);
+  }
+
+  /** The indexes of all boxes as bytes, for other threads. */
+  packedBoxes(shared: boolean): { pieces: PackedBoxes; blocks: PackedBoxes; zones: PackedBoxes } {
+    return {
+      pieces: this.pieceIndex.bytes(shared),
+      blocks: this.blockIndex.bytes(shared),
+      zones: this.zoneIndex.bytes(shared),
+    };
   }
 
   /** Piece numbers so ordered that neighbours in space are near in the list (Morton order of the boxes' middles). */
