@@ -1,6 +1,7 @@
 export { type ByteStream, oneChunk } from './byte-stream.ts';
 export { readCsv } from './csv/read-csv.ts';
 export { type CsvRecord, writeCsv } from './csv/write-csv.ts';
+export { geometryToJson, type JsonGeometry } from './geojson/geometry-to-json.ts';
 export { ONE_STRING_BYTES, readGeoJson } from './geojson/read-geojson.ts';
 export { type OutFeature, type WriteGeoJsonOptions, writeGeoJson } from './geojson/write-geojson.ts';
 export type { LayerEntry, LayerReading, LayerSource } from './layer-reading.ts';
@@ -8,5 +9,6 @@ export { type LayerFormat, READABLE_FORMATS } from './project/layer-format.ts';
 export { type LayerText, layerText } from './project/layer-text.ts';
 export { type ProjectFile, readProjectFile } from './project/project-file.ts';
 export { readLayer } from './project/read-layer.ts';
+export { blockFeature, pavementFeature, treeFeature } from './results/result-features.ts';
 export { type ResultFile, type RunFacts, resultFiles } from './results/result-files.ts';
 export { degree, m2, metre, pct, rounded, share } from './round.ts';
