@@ -11,7 +11,7 @@ const { join } = require('node:path');
 const MAY_IMPORT = {
   geometry: [],
   statistics: [],
-  imagery: ['geometry'],
+  imagery: ['geometry', 'statistics'],
   survey: ['geometry'],
   stain: ['geometry', 'statistics', 'survey'],
   priority: ['statistics', 'survey', 'stain'],
