@@ -41,7 +41,8 @@ export function bringToLonLat(
   return judged ? refuse(judged, findings) : system.code;
 }
 
-function systemOf(stated: StatedCrs, place: Place, findings: FindingSink): ReturnType<typeof resolveCrs> {
+/** The system that holds, with a finding where project and file differ; a finding instead when there is none to compute with. */
+export function systemOf(stated: StatedCrs, place: Place, findings: FindingSink): ReturnType<typeof resolveCrs> {
   const { byProject, byFile, byFormat } = stated;
   const system = resolveCrs(byProject ?? byFile ?? byFormat, place);
   if (byProject === undefined || byFile === undefined || isCrsFinding(system)) return system;

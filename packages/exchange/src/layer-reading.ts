@@ -15,10 +15,21 @@ export interface LayerEntry {
   readonly types?: Readonly<Record<string, 'text' | 'json'>>;
 }
 
+/** Any part of a file, as often as wanted: what formats with their directory at the end need. */
+export interface RandomAccess {
+  readonly byteLength: number;
+  /** The bytes from `start` up to, not including, `end`. */
+  slice(start: number, end: number): Promise<Uint8Array>;
+}
+
 /** One file to read as one layer. */
 export interface LayerSource {
   readonly bytes: ByteStream;
   readonly entry: LayerEntry;
+  /** The same file once more, for formats that cannot be read from front to back; without it they are held in memory. */
+  readonly file?: RandomAccess;
+  /** The file of the same name with another extension (`dbf`); null when there is none. */
+  readonly beside?: (extension: string) => Promise<ByteStream | null>;
   /** Which layer of a project it is; without it the reader has no field that names a feature. */
   readonly layer?: LayerName;
 }

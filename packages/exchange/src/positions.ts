@@ -15,13 +15,11 @@ export function convertPositions(features: readonly RawFeature[], toLonLat: (xy:
   }
 }
 
-/** How many positions of a layer could be longitude and latitude, and how many only the other way round. */
-interface RangeCount {
-  readonly finite: number;
-  readonly outside: number;
-  readonly insideWhenSwapped: number;
-  /** The first position that is outside. */
-  readonly first: readonly [number, number] | null;
+/** Counts the positions of a layer, batch by batch, and judges whether they can be longitude and latitude. */
+export interface LonLatJudge {
+  add(features: readonly RawFeature[]): void;
+  /** See `judgeLonLat`. */
+  verdict(place: Place): Finding | null;
 }
 
 /**
@@ -30,33 +28,40 @@ interface RangeCount {
  * (`lonlat-maybe-swapped`, stops). Few outside: `null`; each such feature is told by the survey.
  */
 export function judgeLonLat(features: readonly RawFeature[], place: Place): Finding | null {
-  const count = countRange(features);
-  if (count.first === null || count.outside * 2 <= count.finite) return null;
-  const got = `${count.first[0]}, ${count.first[1]}`;
-  if (count.insideWhenSwapped === count.finite) {
-    return finding('lonlat-maybe-swapped', 'error/stops', place, { got });
-  }
-  return finding('crs-missing', 'error/stops', place, {});
+  const judge = lonLatJudge();
+  judge.add(features);
+  return judge.verdict(place);
 }
 
-function countRange(features: readonly RawFeature[]): RangeCount {
+/** A judge who has seen nothing. */
+export function lonLatJudge(): LonLatJudge {
   let finite = 0;
   let outside = 0;
   let insideWhenSwapped = 0;
   let first: readonly [number, number] | null = null;
-  for (const { geometry } of features) {
-    for (const flat of coordinateArrays(geometry)) {
-      for (let i = 0; i < flat.length; i += 2) {
-        const x = flat[i];
-        const y = flat[i + 1];
-        if (!Number.isFinite(x + y)) continue;
-        finite++;
-        if (Math.abs(x) <= 90 && Math.abs(y) <= 180) insideWhenSwapped++;
-        if (Math.abs(x) <= 180 && Math.abs(y) <= 90) continue;
-        outside++;
-        first ??= [x, y];
-      }
+
+  function count(flat: Float64Array): void {
+    for (let i = 0; i < flat.length; i += 2) {
+      const x = flat[i];
+      const y = flat[i + 1];
+      if (!Number.isFinite(x + y)) continue;
+      finite++;
+      if (Math.abs(x) <= 90 && Math.abs(y) <= 180) insideWhenSwapped++;
+      if (Math.abs(x) <= 180 && Math.abs(y) <= 90) continue;
+      outside++;
+      first ??= [x, y];
     }
   }
-  return { finite, outside, insideWhenSwapped, first };
+
+  return {
+    add(features) {
+      for (const { geometry } of features) for (const flat of coordinateArrays(geometry)) count(flat);
+    },
+    verdict(place) {
+      if (first === null || outside * 2 <= finite) return null;
+      const got = `${first[0]}, ${first[1]}`;
+      if (insideWhenSwapped === finite) return finding('lonlat-maybe-swapped', 'error/stops', place, { got });
+      return finding('crs-missing', 'error/stops', place, {});
+    },
+  };
 }

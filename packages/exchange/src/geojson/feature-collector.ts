@@ -1,15 +1,13 @@
-import type { LonLatGeometry, Place } from '@crownfall/geometry';
-import { finding, type RawFeature } from '@crownfall/survey';
-import { fieldMapping, type Properties } from '../field-mapping.ts';
+import type { Place } from '@crownfall/geometry';
+import type { RawFeature } from '@crownfall/survey';
 import type { FindingSink } from '../finding-sink.ts';
 import { bringToLonLat } from '../layer-in-lonlat.ts';
-import { featureName, ID_FIELD, type LayerReading, type LayerSource, placeOf } from '../layer-reading.ts';
+import type { LayerReading, LayerSource } from '../layer-reading.ts';
 import { crsOfMember } from './crs-member.ts';
-import { checkFeature } from './geojson-gate.ts';
-import { geometryFromJson } from './geometry-from-json.ts';
+import { featureIntake } from './feature-intake.ts';
 
-/** Takes in the features of one file, however they arrive, and makes the layer of them. */
-export interface FeatureCollector {
+/** Takes in the features of one file, however they arrive. */
+export interface FeatureTaker {
   readonly place: Place;
   readonly findings: FindingSink;
   /** How many features were taken in. */
@@ -18,6 +16,17 @@ export interface FeatureCollector {
   addFeature(feature: unknown, row?: number): void;
   /** The value of the file's `crs` member (of GeoJSON before RFC 7946). */
   crsMember(member: unknown): void;
+  /**
+   * What the file says of its system, in any of the ways `resolveCrs` reads; null: it says nothing, and its format does
+   * not say it for it.
+   */
+  statedCrs(text: string | null): void;
+  /** Readers wait for this now and then, so that whoever takes the features can keep up. */
+  ready(): Promise<void>;
+}
+
+/** Takes in the features of one file and makes the layer of them. */
+export interface FeatureCollector extends FeatureTaker {
   finish(): LayerReading;
 }
 
@@ -26,49 +35,28 @@ export function featureCollector(
   source: Pick<LayerSource, 'entry' | 'layer'>,
   findings: FindingSink,
 ): FeatureCollector {
-  const { entry, layer } = source;
-  const place = placeOf(source);
-  const mapping = fieldMapping(entry, place, findings);
+  const { entry } = source;
+  const intake = featureIntake(source, findings);
+  const { place } = intake;
   const features: RawFeature[] = [];
-  let fileCrs: string | undefined;
-
-  function addFeature(feature: unknown, row = features.length + 1): void {
-    const report = checkFeature(feature);
-    const { properties, geometry, id } = asRecord(feature);
-    const values = withId(mapping.apply(asRecord(properties)), layer === undefined ? undefined : ID_FIELD[layer], id);
-    const where = { ...place, feature: featureName(layer, values, row) };
-    const taken = takeGeometry(geometry, where);
-    for (const problem of report.structural) {
-      const lost = taken.kind === 'none' && geometry !== null && geometry !== undefined;
-      findings.add(finding('geojson-invalid', lost ? 'warning/left_out' : 'warning/kept', where, { problem }));
-    }
-    features.push({ row, geometry: taken, properties: values });
-  }
-
-  function takeGeometry(geometry: unknown, where: Place): LonLatGeometry {
-    return geometryFromJson(geometry, {
-      unclosed(polygon, ring) {
-        const facts = { polygon, ring };
-        findings.add({ code: 'ring-unclosed', severity: 'warning', effect: 'mended', where, facts });
-      },
-      collectionMixed(kept, leftOut) {
-        const problem = `a GeometryCollection of several kinds: ${kept} kept, ${leftOut} other left out`;
-        findings.add(finding('geojson-invalid', 'warning/left_out', where, { problem }));
-      },
-    });
-  }
+  const stated = { byProject: entry.crs, ...NOTHING_STATED };
 
   return {
     place,
     findings,
     count: () => features.length,
-    addFeature,
-    crsMember(member) {
-      fileCrs = crsOfMember(member);
+    addFeature(feature, row = features.length + 1) {
+      features.push(intake.take(feature, row));
     },
+    crsMember(member) {
+      stated.byFile = crsOfMember(member);
+    },
+    statedCrs(text) {
+      Object.assign(stated, statedBy(text));
+    },
+    ready: () => Promise.resolve(),
     finish() {
-      mapping.finish();
-      const stated = { byProject: entry.crs, byFile: fileCrs, byFormat: 'OGC:CRS84' };
+      intake.finish();
       const crs = bringToLonLat(features, stated, place, findings);
       return {
         layer: crs === null ? null : { file: entry.path, shape: 'features', crs, features },
@@ -78,12 +66,13 @@ export function featureCollector(
   };
 }
 
-function asRecord(value: unknown): Record<string, unknown> {
-  return typeof value === 'object' && value !== null && !Array.isArray(value) ? (value as Record<string, unknown>) : {};
-}
+/** What holds until a file says otherwise: GeoJSON is longitude and latitude (RFC 7946, section 4). */
+export const NOTHING_STATED: { byFile: string | undefined; byFormat: string | undefined } = {
+  byFile: undefined,
+  byFormat: 'OGC:CRS84',
+};
 
-/** A feature's own `id` (RFC 7946, section 3.2) names the record when no field does. */
-function withId(properties: Properties, field: string | undefined, id: unknown): Properties {
-  if (field === undefined || (typeof id !== 'string' && typeof id !== 'number')) return properties;
-  return properties[field] === undefined || properties[field] === null ? { ...properties, [field]: id } : properties;
+/** What a file says of its system, as the reckoning of systems wants it. */
+export function statedBy(text: string | null): typeof NOTHING_STATED {
+  return text === null ? { byFile: undefined, byFormat: undefined } : { byFile: text, byFormat: undefined };
 }

@@ -3,7 +3,7 @@ import type { ByteStream } from '../byte-stream.ts';
 import { decodeText } from '../decode-text.ts';
 import { inWords } from '../json/json-stream.ts';
 import { parseJson } from '../json/parse-json.ts';
-import type { FeatureCollector } from './feature-collector.ts';
+import type { FeatureTaker } from './feature-collector.ts';
 
 /** RFC 8142 leads each text with this; newline-delimited JSON has none. */
 const RECORD_SEPARATOR = 0x1e;
@@ -34,7 +34,7 @@ export function isSequence(head: Uint8Array, complete: boolean): boolean {
  * Takes in a sequence, one text at a time; a broken text is told with its line and left out, the others are kept. Row
  * counts the texts. A bare geometry counts as a feature without properties.
  */
-export async function readSequence(bytes: ByteStream, collector: FeatureCollector): Promise<void> {
+export async function readSequence(bytes: ByteStream, collector: FeatureTaker): Promise<void> {
   let row = 0;
   let line = 1;
   let separator: number | undefined;
@@ -72,6 +72,7 @@ export async function readSequence(bytes: ByteStream, collector: FeatureCollecto
       from = end + 1;
     }
     if (from < piece.length) held.push(piece.slice(from));
+    await collector.ready();
   }
   take(concatenated(held), true);
 }

@@ -4,7 +4,7 @@ import { decodeText } from '../decode-text.ts';
 import { findingSink } from '../finding-sink.ts';
 import { inWords, type JsonBreak, type NotNumbers } from '../json/json-stream.ts';
 import type { LayerReading, LayerSource } from '../layer-reading.ts';
-import { type FeatureCollector, featureCollector } from './feature-collector.ts';
+import { type FeatureTaker, featureCollector } from './feature-collector.ts';
 import { streamFeatures } from './feature-stream.ts';
 import { checkGeometry } from './geojson-gate.ts';
 import { isSequence, readSequence } from './geojson-sequence.ts';
@@ -31,15 +31,24 @@ const SEQUENCE_NAME = /\.(?:geojsonl|geojsons|ndjson|jsonl)$/i;
  */
 export async function readGeoJson(source: LayerSource, oneStringBytes = ONE_STRING_BYTES): Promise<LayerReading> {
   const collector = featureCollector(source, findingSink());
+  await takeGeoJson(source, collector, oneStringBytes);
+  return collector.finish();
+}
+
+/** Hands the features of a GeoJSON file to whoever takes them; see `readGeoJson`. */
+export async function takeGeoJson(
+  source: LayerSource,
+  collector: FeatureTaker,
+  oneStringBytes = ONE_STRING_BYTES,
+): Promise<void> {
   const { head, complete, all } = await gather(source.bytes, oneStringBytes);
   if (SEQUENCE_NAME.test(source.entry.path) || isSequence(head, complete)) await readSequence(all, collector);
   else if (!complete) await streamed(all, collector, true);
   else if (!takeWhole(head, collector)) await streamed(oneChunk(utf8(head)), collector, false);
-  return collector.finish();
 }
 
 /** True when the text is JSON; what it holds is then taken in. */
-function takeWhole(bytes: Uint8Array, collector: FeatureCollector): boolean {
+function takeWhole(bytes: Uint8Array, collector: FeatureTaker): boolean {
   const { text, encoding, guessed } = decodeText(bytes);
   if (guessed) collector.findings.add(finding('encoding-guessed', 'note/assumed', collector.place, { encoding }));
   if (text.trim() === '') {
@@ -56,7 +65,7 @@ function takeWhole(bytes: Uint8Array, collector: FeatureCollector): boolean {
   return true;
 }
 
-function takeDocument(value: unknown, collector: FeatureCollector): void {
+function takeDocument(value: unknown, collector: FeatureTaker): void {
   const { type, features, crs } = (value ?? {}) as Record<string, unknown>;
   collector.crsMember(crs);
   if (type === 'FeatureCollection' && Array.isArray(features)) {
@@ -76,7 +85,7 @@ function takeDocument(value: unknown, collector: FeatureCollector): void {
 }
 
 /** Takes in what can be had of a text that is too large for one string, or broken. */
-async function streamed(bytes: Parameters<typeof streamFeatures>[0], collector: FeatureCollector, large: boolean) {
+async function streamed(bytes: Parameters<typeof streamFeatures>[0], collector: FeatureTaker, large: boolean) {
   const { broken, notNumbers, type } = await streamFeatures(bytes, collector);
   if (notNumbers) tellInvalid(collector, notNumbersInWords(notNumbers), 'note/kept');
   if (broken) tellBreak(collector, broken);
@@ -87,7 +96,7 @@ async function streamed(bytes: Parameters<typeof streamFeatures>[0], collector: 
 }
 
 /** Tells where the text breaks and how much of it was kept. Nothing kept: the layer cannot be trusted to be there. */
-function tellBreak(collector: FeatureCollector, broken: JsonBreak): void {
+function tellBreak(collector: FeatureTaker, broken: JsonBreak): void {
   const { line } = broken;
   const kept = collector.count();
   const what = inWords(broken);
@@ -107,7 +116,7 @@ function notNumbersInWords({ count, line, column }: NotNumbers): string {
 }
 
 function tellInvalid(
-  collector: FeatureCollector,
+  collector: FeatureTaker,
   problem: string,
   grade: 'warning/left_out' | 'note/kept' = 'warning/left_out',
 ) {

@@ -7,7 +7,7 @@ import { type ProjectFile, readProjectFile } from '../project/project-file.ts';
 import { readLayer } from '../project/read-layer.ts';
 import { seasonOf } from '../project/season-of.ts';
 import { swappedLayers } from '../project/swapped-layers.ts';
-import { hashedFile } from './hashed-file.ts';
+import { layerFile } from './layer-file.ts';
 import { Outage, systemCode } from './outage.ts';
 
 export interface ReadProjectOptions {
@@ -110,9 +110,10 @@ class ProjectFolder {
     const path = await this.find(layer, entry.path, needed ? 'error/stops' : 'warning/left_out');
     if (path === null) return null;
     this.#options.onLayer?.(layer, entry.path);
-    const file = hashedFile(path, entry.path);
-    const reading = await readLayer({ bytes: file.bytes, entry, layer });
-    this.sources.push(file.source());
+    const allowed = async (full: string) => this.#options.outside !== 'refuse' || this.#inside(full);
+    const file = await layerFile(path, entry, allowed);
+    const reading = await readLayer({ ...file.source, layer }).finally(file.close);
+    this.sources.push(...file.sources());
     this.findings.push(...(needed ? reading.findings : reading.findings.map(notStopping)));
     return reading.layer;
   }

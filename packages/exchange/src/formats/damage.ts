@@ -1,0 +1,22 @@
+import { finding } from '@crownfall/survey';
+import type { FeatureTaker } from '../geojson/feature-collector.ts';
+
+/** Tells that a file breaks off or is not as its format asks; what was complete before is kept. */
+export function tellDamage(taker: FeatureTaker, format: string, problem: string): void {
+  const kept = taker.count();
+  const words = kept === 0 ? problem : `${problem}; the ${kept} complete features before it are kept`;
+  const grade = kept === 0 ? 'error/stops' : 'warning/left_out';
+  taker.findings.add(finding('file-damaged', grade, taker.place, { format, problem: words }));
+}
+
+/** Tells that a file is not read because reading it could do harm. */
+export function tellRefusal(taker: FeatureTaker, format: string, problem: string): void {
+  taker.findings.add(finding('file-refused', 'error/stops', taker.place, { format, problem }));
+}
+
+/** What went wrong with a file, in one line, whatever was thrown; a failing disk is no fault of the file and goes on. */
+export function problemOf(error: unknown): string {
+  if (error instanceof Error && error.name === 'Outage') throw error;
+  const words = error instanceof Error ? error.message : String(error);
+  return words.split('\n', 1)[0].slice(0, 160);
+}
