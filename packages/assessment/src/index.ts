@@ -1,6 +1,13 @@
 export { type AssessOptions, assess, isStopped, type Stopped } from './assess.ts';
+export {
+  calibrateProject,
+  type ProjectCalibration,
+  type QuadratLeftOut,
+} from './calibrate/calibrate-project.ts';
 export type { BlockSource, Ground, GroundBlock, GroundCrown, GroundPavement } from './ground/ground.ts';
 export { reckonGeometry } from './ground/reckon-geometry.ts';
+export type { BlockPreview, CrownPreview } from './live/crown-preview.ts';
+export { LiveAssessment } from './live/live-assessment.ts';
 export { type Progress, STAGES, type Stage } from './progress.ts';
 export { type BlockNotes, type Ranking, rank } from './rank-stage.ts';
 export type {

@@ -93,7 +93,8 @@ function notesOn(
   };
 }
 
-function fouling(severities: readonly TreeSeverity[]): TreeSeverity[] {
+/** The trees that count for the worst severity. */
+export function fouling(severities: readonly TreeSeverity[]): TreeSeverity[] {
   return severities.filter(({ gateShare, from }) => from !== 'none' && gateShare >= GATE_MOST);
 }
 

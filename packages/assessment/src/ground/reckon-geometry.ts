@@ -1,13 +1,30 @@
 /** The geometry stage: everything placed on one plane and overlaid once. Nothing after it asks for a coordinate again. */
-import { equalAreaPlane, type LocalPlane, type OverlayLedger, reckonOverlay } from '@crownfall/geometry';
+import {
+  equalAreaPlane,
+  type Finding,
+  type LocalPlane,
+  type OverlayInput,
+  type OverlayLedger,
+  reckonOverlay,
+} from '@crownfall/geometry';
 import type { Settings, Survey } from '@crownfall/survey';
 import { noProgress, type Progress } from '../progress.ts';
 import { RegionLookup } from '../region-lookup.ts';
 import { allPositions } from './all-positions.ts';
 import type { Ground } from './ground.ts';
 import { derived, type PlacedBlocks, placeBlocks } from './place-blocks.ts';
-import { crownBoxes, placeCrowns, zonesOf } from './place-crowns.ts';
-import { placePavement } from './place-pavement.ts';
+import { crownBoxes, type PlacedCrown, placeCrowns, zonesOf } from './place-crowns.ts';
+import { type PlacedPavement, placePavement } from './place-pavement.ts';
+
+/** Everything with its outline in the plane, before the overlay. */
+export interface PlacedGround {
+  readonly plane: LocalPlane;
+  readonly crowns: readonly PlacedCrown[];
+  readonly pieces: PlacedPavement;
+  /** Square cells among them that hold no pavement are dropped once the overlay is known. */
+  readonly candidates: PlacedBlocks;
+  readonly findings: readonly Finding[];
+}
 
 /**
  * Places crowns, pavement and blocks on the survey's own equal-area plane and reckons the overlay ledger. Depends on the
@@ -15,29 +32,40 @@ import { placePavement } from './place-pavement.ts';
  * crowns or pavement gives an empty ledger.
  */
 export function reckonGeometry(survey: Survey, settings: Settings, progress: Progress = noProgress): Ground {
+  const placed = placeGround(survey, settings, progress);
+  progress('overlay', 0, 1);
+  const overlay = reckonOverlay(overlayInput(placed, settings), (done, total) => progress('overlay', done, total));
+  return groundOf(placed, overlay);
+}
+
+/** The first half of {@link reckonGeometry}: all outlines. */
+export function placeGround(survey: Survey, settings: Settings, progress: Progress = noProgress): PlacedGround {
   const plane = equalAreaPlane(allPositions(survey));
-  const placed = placeCrowns(survey.trees, plane, settings, progress);
+  const { crowns, findings } = placeCrowns(survey.trees, plane, settings, progress);
   const pieces = placePavement(survey.pavement, plane, settings, progress);
   progress('blocks', 0, 1);
   const candidates = placeBlocks(survey, pieces.regions, plane, settings);
   progress('blocks', 1, 1);
+  return { plane, crowns, pieces, candidates, findings };
+}
 
-  progress('overlay', 0, 1);
-  const zones = zonesOf(placed.crowns, settings);
-  const overlay = reckonOverlay({ zones, pieces: pieces.regions, blocks: candidates.regions }, (done, total) =>
-    progress('overlay', done, total),
-  );
+export function overlayInput({ crowns, pieces, candidates }: PlacedGround, settings: Settings): OverlayInput {
+  return { zones: zonesOf(crowns, settings), pieces: pieces.regions, blocks: candidates.regions };
+}
 
+/** The second half of {@link reckonGeometry}: what the later stages read. */
+export function groundOf(placed: PlacedGround, overlay: OverlayLedger): Ground {
+  const { plane, crowns, pieces, candidates } = placed;
   const { blocks, ledger } = withoutBareCells(candidates, overlay, plane);
   const lookup = new RegionLookup(blocks.regions);
   return {
     plane: plane.definition,
-    crowns: placed.crowns.map(({ outline: _outline, ...crown }) => ({ ...crown, block: holding(crown.tree.at) })),
+    crowns: crowns.map(({ outline: _outline, ...crown }) => ({ ...crown, block: holding(crown.tree.at) })),
     pavement: pieces.pavement,
     blocks: blocks.blocks,
     blocksFrom: blocks.from,
     ledger,
-    near: { blocks: lookup, crownBoxes: crownBoxes(placed.crowns), forward: plane.forward },
+    near: { blocks: lookup, crownBoxes: crownBoxes(crowns), forward: plane.forward },
     findings: [...placed.findings, ...pieces.findings, ...candidates.findings],
   };
 
