@@ -4,13 +4,8 @@
  */
 import { GeoTIFF, type GeoTIFFImage } from 'geotiff';
 import { coarser, type GeoTransform, groundToPixel, pixelToGround } from './georeference.ts';
-import type { PixelWindow, Raster, SampleArray } from './raster.ts';
-
-/** Where the bytes come from: a file handle, a range request, an array. Fewer bytes come back at the file's end. */
-export interface BytesPort {
-  readonly size: number | null;
-  readonly read: (offset: number, length: number) => Promise<Uint8Array>;
-}
+import { type PixelWindow, type Raster, type SampleArray, WINDOW_PIXELS_MAX } from './raster.ts';
+import type { BytesPort } from './source/bytes-port.ts';
 
 export interface GeoTiffLevel {
   readonly width: number;
@@ -41,9 +36,6 @@ export interface ReadOptions {
   readonly bands?: readonly number[];
 }
 
-/** One window may hold this many pixels (4096 × 4096): larger wishes are read piece by piece. */
-export const WINDOW_PIXELS_MAX = 2 ** 24;
-
 const USER_DEFINED = 32767;
 
 /**
@@ -71,11 +63,6 @@ export async function openGeoTiff(port: BytesPort): Promise<OpenGeoTiff> {
     groundToPixel: (x, y) => groundToPixel(transform, x, y),
     readWindow: (window, options = {}) => readWindow(images, window, options),
   };
-}
-
-/** A port over bytes already in memory. */
-export function bytesPort(bytes: Uint8Array): BytesPort {
-  return { size: bytes.length, read: async (offset, length) => bytes.slice(offset, offset + length) };
 }
 
 async function directories(port: BytesPort): Promise<readonly GeoTIFFImage[]> {

@@ -18,6 +18,9 @@ export interface PixelWindow {
   readonly height: number;
 }
 
+/** One window may hold this many pixels (4096 × 4096): larger wishes are read piece by piece. */
+export const WINDOW_PIXELS_MAX = 2 ** 24;
+
 /** How a sample is stored: `SampleFormat` and `BitsPerSample` of TIFF 6.0, and the bytes it takes. */
 export interface SampleType {
   readonly name: 'uint8' | 'uint16' | 'int16' | 'float32';

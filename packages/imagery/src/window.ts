@@ -23,14 +23,14 @@ export interface Window {
   /** The role of each band, in the same order. */
   readonly roles: readonly BandRole[];
   /**
-   * 1 where a pixel holds no data, else 0; `width · height` long. No data is: masked by the file, fully transparent in a
-   * band that is alpha, outside the image, or no-data or NaN in every band read.
+   * 1 where a pixel holds no data, else 0; `width · height` long. No data is: masked by the file, transparent by more than
+   * half in a band that is alpha, in a damaged block, outside the image, or no-data or NaN in every band read.
    */
   readonly missing: Uint8Array;
   /** The file's no-data value, for those who look at single bands; null when it states none. */
   readonly nodata: number | null;
   /** Pixel (0, 0) of the window has its outer corner at the origin; in units of the image's coordinate system. */
   readonly transform: GeoTransform;
-  /** Side in metres of a square as large as one pixel on the ground; NaN when the coordinate system is unknown. */
+  /** Side in metres of a square as large as one pixel on the ground, at the image's middle; NaN when that is unknown. */
   readonly pixelM: number;
 }

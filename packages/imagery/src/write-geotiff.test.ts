@@ -1,8 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { northUp } from './georeference.ts';
-import { bytesPort, openGeoTiff } from './open-geotiff.ts';
+import { openGeoTiff } from './open-geotiff.ts';
 import type { Raster, SampleArray } from './raster.ts';
+import { bytesPort } from './source/bytes-port.ts';
 import { writeGeoTiff } from './write-geotiff.ts';
 
 const TRANSFORM = northUp(700_000, 1_500_000, 0.82, 0.82);

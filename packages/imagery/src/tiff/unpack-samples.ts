@@ -1,0 +1,101 @@
+/** The bytes of a block, decompressed, as one array of samples per band. */
+import { copied } from '../source/bytes-port.ts';
+import type { Samples } from '../window.ts';
+import type { BlockLayout } from './block-layout.ts';
+import { undoDifferences, undoFloatDifferences } from './predictor.ts';
+
+type Encoding = Pick<BlockLayout, 'bits' | 'format' | 'predictor' | 'littleEndian'>;
+
+/** Rows and columns that a block holds, and how many bands stand together in it. */
+export interface BlockSize {
+  readonly width: number;
+  readonly height: number;
+  readonly together: number;
+}
+
+/**
+ * Takes the bytes over (they are changed in place where they can be).
+ * @throws Error when there are fewer bytes than the block needs
+ */
+export function unpackSamples(bytes: Uint8Array, encoding: Encoding, size: BlockSize): Samples[] {
+  const row = size.width * size.together;
+  const needed = Math.ceil((row * encoding.bits) / 8) * size.height;
+  if (bytes.length < needed) throw new Error(`a block holds ${bytes.length} bytes where ${needed} are needed`);
+  return apart(samplesOf(aligned(bytes, needed), encoding, size), size.together);
+}
+
+/** From the start of a buffer of its own, as the typed arrays need it. */
+function aligned(bytes: Uint8Array, needed: number): Uint8Array {
+  return bytes.byteOffset % 8 === 0 ? bytes.subarray(0, needed) : copied(bytes.subarray(0, needed));
+}
+
+function samplesOf(bytes: Uint8Array, encoding: Encoding, size: BlockSize): Samples {
+  const { bits, format, predictor } = encoding;
+  if (bits % 8 !== 0) return unpackedBits(bytes, bits, size);
+  const bytesPerSample = bits / 8;
+  if (predictor === 3) undoFloatDifferences(bytes, { ...size, bytesPerSample });
+  else if (!encoding.littleEndian) swapBytes(bytes, bytesPerSample);
+  if (predictor === 2) undoDifferences(wholeNumbers(bytes, bits), size);
+  return format === 3 ? floats(bytes, bits) : format === 2 ? signed(bytes, bits) : wholeNumbers(bytes, bits);
+}
+
+function wholeNumbers(bytes: Uint8Array, bits: number): Uint8Array | Uint16Array | Uint32Array {
+  if (bits === 8) return bytes;
+  const [buffer, at] = [bytes.buffer, bytes.byteOffset];
+  return bits === 16 ? new Uint16Array(buffer, at, bytes.length / 2) : new Uint32Array(buffer, at, bytes.length / 4);
+}
+
+function signed(bytes: Uint8Array, bits: number): Samples {
+  const [buffer, at] = [bytes.buffer, bytes.byteOffset];
+  if (bits === 8) return new Int8Array(buffer, at, bytes.length);
+  return bits === 16 ? new Int16Array(buffer, at, bytes.length / 2) : new Int32Array(buffer, at, bytes.length / 4);
+}
+
+function floats(bytes: Uint8Array, bits: number): Samples {
+  const [buffer, at] = [bytes.buffer, bytes.byteOffset];
+  if (bits === 64) return new Float64Array(buffer, at, bytes.length / 8);
+  if (bits === 32) return new Float32Array(buffer, at, bytes.length / 4);
+  return Float32Array.from(new Uint16Array(buffer, at, bytes.length / 2), halfFloat);
+}
+
+/** IEEE 754 binary16. */
+function halfFloat(half: number): number {
+  const sign = half & 0x8000 ? -1 : 1;
+  const exponent = (half >> 10) & 31;
+  const fraction = half & 1023;
+  if (exponent === 31) return fraction === 0 ? sign * Number.POSITIVE_INFINITY : Number.NaN;
+  return sign * (exponent === 0 ? fraction * 2 ** -24 : (1024 + fraction) * 2 ** (exponent - 25));
+}
+
+function swapBytes(bytes: Uint8Array, bytesPerSample: number): void {
+  if (bytesPerSample === 1) return;
+  for (let start = 0; start < bytes.length; start += bytesPerSample) {
+    bytes.subarray(start, start + bytesPerSample).reverse();
+  }
+}
+
+/** Samples of 1 to 15 bits, the highest bit first; each row starts on a byte. */
+function unpackedBits(bytes: Uint8Array, bits: number, size: BlockSize): Samples {
+  const row = size.width * size.together;
+  const out = bits <= 8 ? new Uint8Array(row * size.height) : new Uint16Array(row * size.height);
+  const rowBits = 8 * Math.ceil((row * bits) / 8);
+  for (let y = 0; y < size.height; y++) {
+    let at = y * rowBits;
+    for (let x = 0; x < row; x++, at += bits) {
+      const first = at >> 3;
+      const word = (bytes[first] << 16) | ((bytes[first + 1] ?? 0) << 8) | (bytes[first + 2] ?? 0);
+      out[y * row + x] = (word >> (24 - bits - (at & 7))) & ((1 << bits) - 1);
+    }
+  }
+  return out;
+}
+
+function apart(samples: Samples, together: number): Samples[] {
+  if (together === 1) return [samples];
+  const count = samples.length / together;
+  return Array.from({ length: together }, (_, b) => {
+    const band = new (samples.constructor as new (length: number) => Samples)(count);
+    for (let i = 0, from = b; i < count; i++, from += together) band[i] = samples[from];
+    return band;
+  });
+}
