@@ -1,5 +1,5 @@
 /** `crownfall convert`: the project in another place and format. */
-import type { LayerFormat } from '@crownfall/exchange';
+import type { WrittenFormat } from '@crownfall/exchange';
 import type { Command } from 'commander';
 import { Option } from 'commander';
 import type { ConvertOptions } from '../jobs/convert.ts';
@@ -7,16 +7,21 @@ import { type Finish, projectCommand, withCommonOptions } from './common-options
 
 const ABOUT =
   'Copies a project into another folder: fields renamed as its mapping says, units in metres, positions in ' +
-  'longitude and latitude, every further field kept. Nothing is written when the data has errors.';
+  'longitude and latitude, every further field kept. Nothing is written when the data has errors. ' +
+  'A single layer (a file instead of a project) goes into a file of the format that its new name says, of any size.';
 
-const FORMATS: readonly LayerFormat[] = ['geojson', 'geojsonl', 'csv'];
+const FORMATS: readonly WrittenFormat[] = ['geojson', 'geojsonl', 'csv', 'flatgeobuf', 'geoparquet'];
 
 export function convertCommand(finish: Finish): Command {
   const format = new Option('--format <FORMAT>', 'format of the layers').choices(FORMATS).default('geojson');
   const command = projectCommand('convert', ABOUT, 'crownfall convert sample-geo --to plain-copy')
     .summary('copy a project into another format')
-    .requiredOption('--to <DIR>', 'folder to write the new project to; made if it does not exist')
+    .requiredOption(
+      '--to <DIR>',
+      'folder to write the new project to; made if it does not exist. For a layer: its new file',
+    )
     .addOption(format)
+    .option('--crs <CRS>', 'coordinate system of a single layer whose file does not state it, EPSG:2236')
     .action(async (project: string, options: ConvertOptions) => {
       const { convert } = await import('../jobs/convert.ts');
       finish(await convert(project, options));

@@ -1,22 +1,44 @@
 /** Copies a project into another folder and format, and says what was written. */
-import type { LayerFormat } from '@crownfall/exchange';
-import { type ConvertReport, convertProject } from '@crownfall/exchange/node';
+import { type WrittenFormat, writtenFormat } from '@crownfall/exchange';
+import { type ConvertReport, convertLayer, convertProject } from '@crownfall/exchange/node';
 import { findingsReport } from '../reports/findings-report.ts';
 import { EXIT } from '../terminal/failure.ts';
-import { progressOn } from '../terminal/progress.ts';
+import { type Progress, progressOn } from '../terminal/progress.ts';
 import type { CommonOptions } from './job-options.ts';
 
 export interface ConvertOptions extends CommonOptions {
   readonly to: string;
-  readonly format: LayerFormat;
+  readonly format: WrittenFormat;
+  /** Coordinate system of a single layer that does not state its own. */
+  readonly crs?: string;
 }
 
 export async function convert(project: string, options: ConvertOptions): Promise<number> {
   const progress = progressOn(process.stderr, options.quiet === true);
   progress.stage(`Converting ${project}`, 0.3);
-  const report = await convertProject(project, options.to, options.format).finally(progress.end);
+  const report = await converted(project, options, progress).finally(progress.end);
   process.stdout.write(options.json ? `${JSON.stringify(report, null, 2)}\n` : inWords(project, report, options));
   return report.files.length > 0 ? EXIT.done : EXIT.dataStops;
+}
+
+/** A single layer when both names say so, else a project. */
+function converted(from: string, options: ConvertOptions, progress: Progress): Promise<ConvertReport> {
+  const { to, format, crs } = options;
+  if (!isLayerFile(from) || writtenFormat(to) === null) return convertProject(from, to, format);
+  let told = 0;
+  const onCount = (count: number): void => {
+    if (count - told < TOLD_EVERY) return;
+    told = count;
+    progress.stage(`Converting ${from}: ${count.toLocaleString('en')} features`, 0.5);
+  };
+  return convertLayer(from, to, { onCount, ...(crs === undefined ? {} : { crs }) });
+}
+
+const TOLD_EVERY = 100_000;
+
+/** A file that is no project: neither `project.json` nor a GeoPackage. */
+function isLayerFile(path: string): boolean {
+  return /\.(?!gpkg$)\w+$/i.test(path) && !/(?:^|[\\/])project\.json$/i.test(path);
 }
 
 function inWords(project: string, { files, findings }: ConvertReport, { to }: ConvertOptions): string {

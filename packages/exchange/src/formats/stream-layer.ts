@@ -14,6 +14,8 @@ import { readInto } from './read-into.ts';
 /** A layer that passes by instead of being held: its features in batches, in longitude and latitude. */
 export interface LayerStream {
   readonly batches: AsyncIterable<readonly RawFeature[]>;
+  /** The system the file is in; null until the first batch has come. */
+  crs(): string | null;
   /** What is known only when the last batch has passed. */
   end(): LayerStreamEnd;
 }
@@ -39,13 +41,18 @@ const ONE_STRING_BYTES = 4 << 20;
 export function streamLayer(source: LayerSource): LayerStream {
   const findings = findingSink();
   let end: LayerStreamEnd | null = null;
+  let crs: string | null = null;
   const batches = handedOver<readonly RawFeature[]>(async (give) => {
-    const taker = streamTaker(source, findings, give);
+    const taker = streamTaker(source, findings, give, (its) => {
+      crs = its;
+    });
     const table = await readInto(source, taker, ONE_STRING_BYTES);
+    crs = table?.layer?.crs ?? crs;
     end = table ? await tableEnd(table, give) : { ...(await taker.finish()), shape: 'features' };
   });
   return {
     batches,
+    crs: () => crs,
     end() {
       if (end === null) throw new RangeError('expected all batches to have been read before the end is asked for');
       return end;
@@ -67,6 +74,7 @@ function streamTaker(
   source: LayerSource,
   findings: ReturnType<typeof findingSink>,
   give: Give<readonly RawFeature[]>,
+  onCrs: (crs: string) => void,
 ): StreamTaker {
   const intake = featureIntake(source, findings);
   const { place } = intake;
@@ -81,6 +89,7 @@ function streamTaker(
     if (system !== null) return system;
     const found = systemOf(stated, place, findings);
     if (isCrsFinding(found)) findings.add(found);
+    else onCrs(found.code);
     system = isCrsFinding(found) ? 'refused' : found;
     return system;
   }

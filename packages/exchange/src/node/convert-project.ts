@@ -2,7 +2,7 @@ import { relative, resolve } from 'node:path';
 import type { Finding } from '@crownfall/geometry';
 import { LAYER_NAMES, type ProjectInput } from '@crownfall/survey';
 import type { LayerEntry } from '../layer-reading.ts';
-import type { LayerFormat } from '../project/layer-format.ts';
+import type { WrittenFormat } from '../project/layer-format.ts';
 import { layerText } from '../project/layer-text.ts';
 import { projectFolder, readProject } from './read-project.ts';
 import { type TextFile, writeFiles } from './write-files.ts';
@@ -22,7 +22,7 @@ export interface ConvertReport {
 export async function convertProject(
   from: string,
   to: string,
-  format: LayerFormat = 'geojson',
+  format: WrittenFormat = 'geojson',
 ): Promise<ConvertReport> {
   const folder = await projectFolder(from);
   if (resolve(to) === folder || /\.\w{1,8}$/.test(to)) {

@@ -1,3 +1,4 @@
+export { type ConvertLayerOptions, convertLayer } from './convert-layer.ts';
 export { type ConvertReport, convertProject } from './convert-project.ts';
 export { Outage } from './outage.ts';
 export { projectFolder, type ReadProjectOptions, readProject } from './read-project.ts';

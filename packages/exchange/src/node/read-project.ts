@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import { readFile, realpath, stat } from 'node:fs/promises';
 import { basename, dirname, join, relative, resolve, sep } from 'node:path';
 import type { Finding } from '@crownfall/geometry';
@@ -6,6 +7,13 @@ import type { LayerEntry } from '../layer-reading.ts';
 import { type ProjectFile, readProjectFile } from '../project/project-file.ts';
 import { readLayer } from '../project/read-layer.ts';
 import { seasonOf } from '../project/season-of.ts';
+import {
+  CALIBRATION_FILE,
+  RATERS_FILE,
+  type StoredFigures,
+  withCalibration,
+  withRaters,
+} from '../project/stored-figures.ts';
 import { swappedLayers } from '../project/swapped-layers.ts';
 import { layerFile } from './layer-file.ts';
 import { Outage, systemCode } from './outage.ts';
@@ -62,7 +70,7 @@ async function readLayers(project: ProjectFile, folder: ProjectFolder): Promise<
   findings.push(...swappedLayers(layers));
   const season = project.season ?? seasonOf(layers.ratings);
   if (project.season === undefined) findings.push(seasonFinding(season));
-  return {
+  const input: ProjectInput = {
     title: project.title ?? basename(folder.path),
     season: season ?? 0,
     units: project.units,
@@ -72,6 +80,26 @@ async function readLayers(project: ProjectFile, folder: ProjectFolder): Promise<
     sources: folder.sources,
     findings,
   };
+  // Raters first: a calibration knows by which readings it was made.
+  const withReaders = await withStored(input, folder, RATERS_FILE, withRaters);
+  return withStored(withReaders, folder, CALIBRATION_FILE, withCalibration);
+}
+
+/** Figures that a command stored beside the project, laid under its settings; none when there is no such file. */
+async function withStored(
+  input: ProjectInput,
+  folder: ProjectFolder,
+  name: string,
+  lay: (bytes: Uint8Array, input: ProjectInput) => StoredFigures,
+): Promise<ProjectInput> {
+  const path = join(folder.path, name);
+  if ((await kindOf(path)) !== 'file') return input;
+  const bytes = await readFile(path).catch((error) => {
+    throw new Outage(`cannot read ${name}`, error);
+  });
+  const { settings, findings } = lay(bytes, input);
+  const source = { file: name, sha256: createHash('sha256').update(bytes).digest('hex'), bytes: bytes.length };
+  return { ...input, settings, sources: [...input.sources, source], findings: [...input.findings, ...findings] };
 }
 
 function seasonFinding(season: number | undefined): Finding {

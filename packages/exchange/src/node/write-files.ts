@@ -1,11 +1,12 @@
 import { mkdir, open, readdir, rename, rm, stat } from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
+import type { FilePieces } from '../formats/write-layer.ts';
 import { Outage, systemCode } from './outage.ts';
 
-/** One file to write: its name, which may lead into folders below, and its text in pieces. */
+/** One file to write: its name, which may lead into folders below, and its text or bytes in pieces. */
 export interface TextFile {
   readonly name: string;
-  readonly text: Iterable<string>;
+  readonly text: FilePieces;
 }
 
 const STAGE = '.crownfall-writing-';
@@ -40,18 +41,29 @@ export async function writeFiles(folder: string, files: readonly TextFile[]): Pr
   }
 }
 
-async function writeFlushed(path: string, text: Iterable<string>): Promise<void> {
+async function writeFlushed(path: string, text: FilePieces): Promise<void> {
   await mkdir(dirname(path), { recursive: true });
   const file = await open(path, 'w');
   try {
     let portion = '';
-    for (const piece of text) {
-      portion += piece;
-      if (portion.length < PORTION) continue;
-      await file.writeFile(portion);
+    let bytes: Uint8Array[] = [];
+    let size = 0;
+    const flush = async (): Promise<void> => {
+      if (portion !== '') await file.writeFile(portion);
+      if (bytes.length > 0) await file.writev(bytes);
       portion = '';
+      bytes = [];
+      size = 0;
+    };
+    for await (const piece of text) {
+      // Texts and bytes are not mixed in a portion, so that they keep their order.
+      if (typeof piece === 'string' ? bytes.length > 0 : portion !== '') await flush();
+      if (typeof piece === 'string') portion += piece;
+      else bytes.push(piece);
+      size += piece.length;
+      if (size >= PORTION) await flush();
     }
-    await file.writeFile(portion);
+    await flush();
     await file.sync();
   } finally {
     await file.close();

@@ -3,17 +3,19 @@ import { finding, type LayerName, type RawFeature, type RawLayer } from '@crownf
 import { cellValue, columnReading } from '../csv/column-values.ts';
 import { geometryColumn, positionColumns } from '../csv/position-columns.ts';
 import { writeCsv } from '../csv/write-csv.ts';
+import { layerProfiler } from '../formats/layer-profile.ts';
+import { type FilePieces, writeLayer } from '../formats/write-layer.ts';
 import { writeGeoJson } from '../geojson/write-geojson.ts';
 import { isLonLat } from '../layer-in-lonlat.ts';
 import { featureName, type LayerEntry } from '../layer-reading.ts';
 import { coordinateArrays } from '../positions.ts';
 import { degree } from '../round.ts';
-import type { LayerFormat } from './layer-format.ts';
+import { WRITTEN_EXTENSIONS, type WrittenFormat } from './layer-format.ts';
 
 /** A layer written: its entry for project.json, its text, and what could not be carried over. */
 export interface LayerText {
   readonly entry: LayerEntry;
-  readonly text: Iterable<string>;
+  readonly text: FilePieces;
   readonly findings: readonly Finding[];
 }
 
@@ -22,7 +24,7 @@ export interface LayerText {
  * longitude and latitude keep every digit, others get 9 decimals; rings are wound by RFC 7946. A table without positions
  * is always delimited text; a layer that delimited text cannot hold stays GeoJSON, and a finding says so.
  */
-export function layerText(name: LayerName, layer: RawLayer, wanted: LayerFormat): LayerText {
+export function layerText(name: LayerName, layer: RawLayer, wanted: WrittenFormat): LayerText {
   const round = isLonLat(layer.crs) ? exact : degree;
   const lost = unwritable(name, layer);
   const bare = layer.features.every(({ geometry }) => geometry.kind === 'none');
@@ -34,9 +36,27 @@ export function layerText(name: LayerName, layer: RawLayer, wanted: LayerFormat)
     const facts = { got: obstacle, expected: 'single points, for delimited text; written as GeoJSON' };
     lost.push(finding('geometry-unexpected', 'note/kept', where, facts));
   }
+  if (table === 'flatgeobuf' || table === 'geoparquet') {
+    return { ...typedFile(name, layer.features, table, round), findings: lost };
+  }
   const as = table === 'geojsonl' ? 'sequence' : 'collection';
   const path = `${name}.${table === 'geojsonl' ? 'geojsonl' : 'geojson'}`;
   return { entry: { path }, text: writeGeoJson(layer.features, { as, round }), findings: lost };
+}
+
+function typedFile(
+  name: LayerName,
+  features: readonly RawFeature[],
+  format: 'flatgeobuf' | 'geoparquet',
+  round: (value: number) => number | null,
+): Pick<LayerText, 'entry' | 'text'> {
+  const profiler = layerProfiler();
+  profiler.add(features);
+  async function* once(): AsyncGenerator<readonly RawFeature[]> {
+    yield features;
+  }
+  const text = writeLayer(format, once(), { profile: profiler.profile(), name, round });
+  return { entry: { path: `${name}.${WRITTEN_EXTENSIONS[format]}` }, text };
 }
 
 const exact = (value: number): number | null => (Number.isFinite(value) ? value : null);
