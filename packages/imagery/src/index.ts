@@ -1,3 +1,39 @@
+export {
+  type BrownedShare,
+  type BrownedShareOptions,
+  brownedShare,
+  type CrownMakeUp,
+  LIT_PIXELS_NEEDED,
+} from './analysis/browned-share.ts';
+export { ciede2000 } from './analysis/ciede2000.ts';
+export { type Lab, lightness, srgbToLab } from './analysis/cielab.ts';
+export { addCrowns, emptyFoliageHistogram, type FoliageHistogram } from './analysis/foliage-histogram.ts';
+export {
+  type FoliageSeparation,
+  type IndexRule,
+  type LeafGate,
+  type LinearRule,
+  type NotSeparable,
+  SEPARATION_DEFAULTS,
+  type SeparationOptions,
+  separateByOtsu,
+} from './analysis/foliage-separation.ts';
+export { imageQuality, type QualityFlag } from './analysis/image-quality.ts';
+export { type MarkedCrown, markedPixels, separateByMarks } from './analysis/marked-separation.ts';
+export { middleOfCut, type OtsuCut, otsu } from './analysis/otsu.ts';
+export type { PixelCover } from './analysis/pixel-cover.ts';
+export {
+  type ColourBands,
+  colourBands,
+  hasBand,
+  type IndexBand,
+  type IndexReading,
+  indexBand,
+  type PixelColour,
+  VEGETATION_INDICES,
+  type VegetationIndex,
+  vegetationIndex,
+} from './analysis/vegetation-index.ts';
 export type { CrsCode } from './geo-keys.ts';
 export type { GeoTransform } from './georeference.ts';
 export { coarser, groundToPixel, northUp, pixelToGround } from './georeference.ts';
