@@ -65,7 +65,7 @@ export interface SeparationOptions {
   readonly distinctFrom?: number;
 }
 
-export const SEPARATION_DEFAULTS = { leafSaturationShare: 0.5, litShare: 0.5, distinctFrom: 2 } as const;
+export const SEPARATION_DEFAULTS = { leafSaturationShare: 0.6, litShare: 0.5, distinctFrom: 2 } as const;
 
 /** (A) Above this an index shows living green; below the least share of such pixels the picture is leafless. */
 const GREEN_FROM: Readonly<Record<VegetationIndex, number>> = {
@@ -83,7 +83,7 @@ const ROUNDS = 8;
 /**
  * Separates sound from browned leaves by Otsu's threshold on the lit leaves of all crowns.
  *
- * Gate and threshold are found in turn until they settle: leaves are as saturated as half the sound leaves' median, lit
+ * Gate and threshold are found in turn until they settle: leaves are as saturated as 0.6 of the sound leaves' median, lit
  * ones as bright as half their kind's median. Not separable without pixels; when hardly any pixel is green (`leaf-off`);
  * when the two classes are not distinct or both are green (`one-kind`: mark crowns instead). Ashman's D =
  * √2·|μ₁ − μ₂| / √(σ₁² + σ₂²): Ashman, Bird and Zepf 1994, Astronomical Journal 108, 2348–2361 (from memory).

@@ -41,10 +41,13 @@ export function markedPixels(window: Window, { pixels, weights }: PixelCover): r
   });
 }
 
+/** Rounds in which the leaves of crowns marked as browned that look sound are set aside. */
+const SETTLING_ROUNDS = 6;
+
 /**
- * Separation from marked crowns; each crown weighs alike, whatever its size. Mark crowns that are browned nearly all over:
- * what is still green in a crown marked as browned blurs the border. Null below two crowns of either kind, or when no
- * rule can be fitted.
+ * Separation from marked crowns; each crown weighs alike, whatever its size. A crown marked as browned may still have
+ * sound leaves: those on the sound side of the discriminant are set aside, and the border is drawn again, until it
+ * settles. Null below two crowns of either kind, or when no rule can be fitted.
  */
 export function separateByMarks(
   crowns: readonly MarkedCrown[],
@@ -52,8 +55,10 @@ export function separateByMarks(
   options: SeparationOptions = {},
 ): FoliageSeparation | null {
   const gate = gateOf(crowns, white, { ...SEPARATION_DEFAULTS, ...options });
-  const usable = crowns.map(({ mark, pixels }) => ({ mark, points: leafPoints(pixels, gate.leafSaturation) }));
-  const sets = usable.filter(({ points }) => points.length > 0);
+  const marked = crowns
+    .map(({ mark, pixels }) => ({ mark, points: leafPoints(pixels, gate.leafSaturation) }))
+    .filter(({ points }) => points.length > 0);
+  const sets = settled(marked);
   const count = (mark: string) => sets.filter((set) => set.mark === mark).length;
   if (count('sound') < 2 || count('browned') < 2) return null;
   const discriminant = scored('linear-discriminant', sets);
@@ -65,6 +70,21 @@ export function separateByMarks(
   if (best === null) return null;
   const rule = { ...best.line, crossValidatedError: best.error, otherError: other?.error ?? null };
   return { rule, gate, white };
+}
+
+function settled(marked: readonly PointSet[]): readonly PointSet[] {
+  let sets = marked;
+  for (let round = 0; round < SETTLING_ROUNDS; round++) {
+    const kinds = new Set(sets.map((set) => set.mark));
+    const line = kinds.size === 2 ? discriminantLine(sets) : null;
+    if (line === null) break;
+    sets = marked
+      .map((set) =>
+        set.mark === 'sound' ? set : { ...set, points: set.points.filter((point) => scoreOf(line, point) > 0) },
+      )
+      .filter(({ points }) => points.length > 0);
+  }
+  return sets;
 }
 
 /** Positive for browned leaves. */
