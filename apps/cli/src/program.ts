@@ -1,5 +1,6 @@
 /** The command line's table of contents. A command is listed here only when it works. */
 import { Command } from 'commander';
+import { calibrateCommand } from './commands/calibrate.ts';
 import { checkCommand } from './commands/check.ts';
 import type { Finish } from './commands/common-options.ts';
 import { convertCommand } from './commands/convert.ts';
@@ -28,7 +29,7 @@ export function buildProgram(finish: Finish): Command {
     .helpCommand(false)
     .configureHelp({ subcommandTerm: (command) => `${command.name()} PROJECT` })
     .addHelpText('after', AFTER);
-  for (const command of [checkCommand, reckonCommand, convertCommand, serveCommand]) {
+  for (const command of [checkCommand, reckonCommand, calibrateCommand, convertCommand, serveCommand]) {
     program.addCommand(command(finish));
   }
   for (const each of [program, ...program.commands]) {

@@ -50,7 +50,7 @@ export function assess(input: ProjectInput, options: AssessOptions = {}): Assess
 }
 
 /** True when the job was stopped by errors in the data. */
-export function isStopped(outcome: Assessment | Stopped): outcome is Stopped {
+export function isStopped(outcome: object): outcome is Stopped {
   return 'stopped' in outcome;
 }
 

@@ -1,4 +1,8 @@
 export { type BlockMapOptions, blockMap } from './block-map.ts';
+export { CHART, escaped } from './charts/chart-frame.ts';
+export { type IntervalChart, type IntervalRow, intervalChart } from './charts/interval-chart.ts';
+export { type PlacedPoint, type PointMap, pointMap } from './charts/point-map.ts';
+export { type ChartLine, type ScatterChart, type ScatterPoint, scatterChart } from './charts/scatter-chart.ts';
 export type { Drawing, Frame, GroundMark, Hatch, PaperMark, Stroke, Style, TextStyle } from './drawing.ts';
 export { onPaper } from './drawing.ts';
 export { northArrow, scaleBar } from './furniture.ts';

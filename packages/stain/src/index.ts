@@ -1,6 +1,21 @@
 export { type AreaColumns, areasBy, figuresAt, unranged } from './area-columns.ts';
 export { type BlameColumns, blockKey, type CrownColumns, crownFiguresAt } from './attribution.ts';
 export { BalancedSums, balancedSum } from './balanced-sum.ts';
+export {
+  calibrate,
+  LEAST_BLOCKS,
+  LEAST_QUADRATS,
+  LEAST_SPREAD_OF_DOSE,
+} from './calibration/calibrate.ts';
+export type {
+  BlockResidual,
+  BlockwiseError,
+  Calibration,
+  CalibrationOutcome,
+  CalibrationShortfall,
+  FittedQuadrat,
+} from './calibration/calibration.ts';
+export { equivalentDose, meanDose, type QuadratDose } from './calibration/quadrat-dose.ts';
 export { layerShares, treeDoses } from './dose.ts';
 export type { CrownFigures, PavementFigures, Ranged } from './figures.ts';
 export { type LedgerKeys, reckonLedgers, type StainLedgers } from './ledgers.ts';

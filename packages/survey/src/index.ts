@@ -13,6 +13,7 @@ export { nearestWord } from './findings/nearest-word.ts';
 export { type FindingGroup, summariseFindings } from './findings/summarise-findings.ts';
 export type { LayerName, ProjectInput, RawFeature, RawLayer } from './project-input.ts';
 export { LAYER_NAMES } from './project-input.ts';
+export { strayAt, withoutBias } from './raters/rater-reading.ts';
 export { daysBetween, isIsoDay } from './reading/date-text.ts';
 export { isMissing, type NumberReading, readNumber } from './reading/number-text.ts';
 export { readSurvey, type SurveyReading } from './reading/read-survey.ts';
@@ -48,7 +49,15 @@ export { PUBLISHED_SCALES, scalesOf } from './scales/scales-of.ts';
 export { type FieldOf, type FieldRule, fieldRule, schemas } from './schemas/layer-schemas.ts';
 export { readSettings, type SettingsReading } from './settings/read-settings.ts';
 export { settingsSchema } from './settings/settings-schema.ts';
-export type { ClassTable, Criterion, PrioritySettings, ReferenceLevels, Settings } from './settings.ts';
+export type {
+  ClassTable,
+  Criterion,
+  PrioritySettings,
+  RaterSettings,
+  ReferenceLevels,
+  Settings,
+  UncertaintySettings,
+} from './settings.ts';
 export { CRITERIA, DEFAULT_SETTINGS } from './settings.ts';
 export { asOfDay } from './severity/as-of-day.ts';
 export { gateOf, type RatingGate } from './severity/rating-gate.ts';

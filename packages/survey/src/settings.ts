@@ -15,6 +15,10 @@ export interface Settings {
   readonly dose_coefficient: number;
   /** True only when `dose_coefficient` was fitted to quadrats. */
   readonly calibrated: boolean;
+  /** How far the figures that go in may be off: what the random draws are drawn from. */
+  readonly uncertainty: UncertaintySettings;
+  /** What a rater check found, by rater; a rater who is not listed has no known bias. */
+  readonly raters: Readonly<Record<string, RaterSettings>>;
   /** (A) w, by cause. `none` and `unknown` never stain. */
   readonly cause_factor: Readonly<Record<Cause, number>>;
   /** (A) What severity is taken from: the browned share, the defoliated share, or the greater of both. */
@@ -38,6 +42,31 @@ export interface Settings {
   /** (A) A bloom observation older than this many days says nothing about today. */
   readonly bloom_stale_days: number;
   readonly priority: PrioritySettings;
+}
+
+export interface UncertaintySettings {
+  /** (A) Standard deviation of ln k; its standard error once k was fitted to quadrats. 0.5: within a factor 2.7, 19 times of 20. */
+  readonly dose_coefficient_log_sd: number;
+  /** Degrees of freedom behind that standard error (Student's t); 0: as good as normal. */
+  readonly dose_coefficient_freedom: number;
+  /** (A) How much the ratings of one rater may all be off alike, % of the crown at half severity. */
+  readonly rater_bias_sd_pct: number;
+  /** (A) How much a single rating may be off beside that, % of the crown at half severity. */
+  readonly rater_error_sd_pct: number;
+  /** (A) The drift rings' shares may be off, together, by up to this part of themselves. */
+  readonly ring_share_spread: number;
+  /** (A) How far outlines that state no outline_sd_m may lie outside or inside the true ones, standard deviation. */
+  readonly outline_sd_m: number;
+}
+
+/** How one rater reads, in % of the crown at half severity; less towards 0 and 100 % (see rater-reading.ts). */
+export interface RaterSettings {
+  /** Positive: reads higher than the truth. Taken off every rating. */
+  readonly bias_pct: number;
+  /** Standard error of that. */
+  readonly bias_se_pct: number;
+  /** Scatter of single ratings. */
+  readonly error_sd_pct: number;
 }
 
 /** A rating scale of classes: each class stands for an interval of per cent of the crown. */
@@ -94,6 +123,15 @@ export const DEFAULT_SETTINGS: Settings = {
   chord_tolerance_m: 0.01,
   dose_coefficient: 1,
   calibrated: false,
+  uncertainty: {
+    dose_coefficient_log_sd: 0.5,
+    dose_coefficient_freedom: 0,
+    rater_bias_sd_pct: 4,
+    rater_error_sd_pct: 8,
+    ring_share_spread: 0.5,
+    outline_sd_m: 0.3,
+  },
+  raters: {},
   cause_factor: { frass: 1, honeydew: 0.8, fruit: 0.6, leaf_litter: 0.4, none: 0, unknown: 0 },
   severity_from: 'browned',
   visit_window_days: 14,

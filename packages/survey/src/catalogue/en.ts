@@ -91,6 +91,18 @@ export const EN: Catalogue = {
       what: '{count} values of the inventory were mended: {reason}',
       remedy: 'Look at them in the row report; the value as it stood is beside the one taken.',
     },
+    'stored-figures-unreadable': {
+      what: 'The file does not hold what its command writes, so nothing of it was used',
+      remedy: 'Run the command that writes it again, or remove the file.',
+    },
+    'stored-figures-overridden': {
+      what: 'project.json sets {setting} itself, so the stored figure was not used',
+      remedy: 'Take {setting} out of project.json to use the stored figure, or remove the file.',
+    },
+    'calibration-stale': {
+      what: 'The calibration was made before {changed} changed; it is still used',
+      remedy: 'Run crownfall calibrate again.',
+    },
     'imagery-does-not-meet': {
       what: 'The imagery does not cover the project[: it covers {extent}][; the pavement lies in {other_extent}]',
       remedy: 'Check that it is the right picture and that its coordinate system is stated correctly.',

@@ -91,6 +91,18 @@ export const ES: Catalogue = {
       what: 'Se corrigieron {count} valores del inventario: {reason}',
       remedy: 'Véalos en el informe por filas; el valor original está junto al tomado.',
     },
+    'stored-figures-unreadable': {
+      what: 'El archivo no contiene lo que escribe su orden, así que no se usó nada de él',
+      remedy: 'Ejecute de nuevo la orden que lo escribe o borre el archivo.',
+    },
+    'stored-figures-overridden': {
+      what: 'project.json fija {setting}, así que no se usó la cifra guardada',
+      remedy: 'Quite {setting} de project.json para usar la cifra guardada, o borre el archivo.',
+    },
+    'calibration-stale': {
+      what: 'La calibración es anterior a cambios en {changed}; se sigue usando',
+      remedy: 'Ejecute de nuevo crownfall calibrate.',
+    },
     'imagery-does-not-meet': {
       what: 'La imagen no cubre el proyecto[: cubre {extent}][; el pavimento está en {other_extent}]',
       remedy: 'Compruebe que es la imagen correcta y que su sistema de coordenadas está bien indicado.',

@@ -30,6 +30,9 @@ const READER_FACTS = {
   'inventory-rows-refused': ['count', 'reason'],
   'inventory-values-mended': ['count', 'reason'],
   'imagery-does-not-meet': ['extent?', 'other_extent?'],
+  'stored-figures-unreadable': [],
+  'stored-figures-overridden': ['setting'],
+  'calibration-stale': ['changed'],
 } as const;
 
 /** Found while turning features and rows into records. */

@@ -40,6 +40,23 @@ const classTable = Type.Object({
   ),
 });
 
+const pct = () => number('%', { minimum: 0, maximum: 100 });
+
+const uncertainty = Type.Object({
+  dose_coefficient_log_sd: number('', { minimum: 0, maximum: 5 }),
+  dose_coefficient_freedom: number('', { minimum: 0 }),
+  rater_bias_sd_pct: pct(),
+  rater_error_sd_pct: pct(),
+  ring_share_spread: share(),
+  outline_sd_m: number('m', { minimum: 0, maximum: 20 }),
+});
+
+const rater = Type.Object({
+  bias_pct: number('%', { minimum: -100, maximum: 100 }),
+  bias_se_pct: pct(),
+  error_sd_pct: pct(),
+});
+
 /** JSON Schema of the `settings` of project.json. */
 export const settingsSchema = Type.Object(
   {
@@ -51,6 +68,8 @@ export const settingsSchema = Type.Object(
     chord_tolerance_m: positive('m', 1),
     dose_coefficient: positive('', 1000),
     calibrated: Type.Boolean(),
+    uncertainty,
+    raters: Type.Record(Type.String(), rater),
     cause_factor: each(CAUSES, () => number('', { minimum: 0, maximum: 100 })),
     severity_from: Type.Enum(['browned', 'defoliated', 'greater']),
     visit_window_days: Type.Integer({ minimum: 0, maximum: 366 }),

@@ -68,7 +68,7 @@ function ownRatings(ratings: readonly Rating[], settings: Settings): OwnRatings 
   const withFigure = ratings.filter((rating) => figureOf(rating, from) !== undefined);
   const withDiagnosis = ratings.filter((rating) => gateOf(rating) !== 'unstated');
   const figureDays = newestVisit(withFigure, windowDays);
-  const figure = visitFigure(figureDays, from);
+  const figure = visitFigure(figureDays, settings);
   return { figure, figureDays, gate: visitGate(newestVisit(withDiagnosis, windowDays)) };
 }
 

@@ -1,4 +1,5 @@
 /** The figure of a visit: each rater's own mean, then the mean of the raters. */
+import { withoutBias } from '../raters/rater-reading.ts';
 import type { Rating } from '../records.ts';
 import type { Settings } from '../settings.ts';
 import type { RaterDay } from './newest-visit.ts';
@@ -25,11 +26,15 @@ export function figureOf(rating: Rating, from: Settings['severity_from']): Figur
   };
 }
 
-/** Mean of the raters of a visit, limits averaged too; `undefined` for no raters. */
-export function visitFigure(days: readonly RaterDay[], from: Settings['severity_from']): Figure | undefined {
+/** Mean of the raters of a visit, known biases taken off, limits averaged too; `undefined` for no raters. */
+export function visitFigure(
+  days: readonly RaterDay[],
+  { severity_from: from, raters }: Pick<Settings, 'severity_from' | 'raters'>,
+): Figure | undefined {
   const ofRaters = days.flatMap((day) => {
     const own = day.ratings.flatMap((rating) => figureOf(rating, from) ?? []);
-    return meanFigure(own) ?? [];
+    const figure = meanFigure(own);
+    return figure === undefined ? [] : withoutBias(figure, day.rater, raters);
   });
   return meanFigure(ofRaters);
 }
