@@ -36,6 +36,7 @@ export {
   sharesOf,
 } from './overlay/overlay-job.ts';
 export { type NumberedRegion, type OverlayStream, reckonStream } from './overlay/overlay-stream.ts';
+export { type PairAreas, pairAreas } from './overlay/pair-areas.ts';
 export type { PieceCells } from './overlay/piece-cells.ts';
 export { reckonOverlay } from './overlay/reckon-overlay.ts';
 export { type FalloutRecipe, zonesFromCrowns } from './overlay/zones-from-crowns.ts';

@@ -94,6 +94,12 @@ export class Neighbourhood {
     return u + halfU >= 0 && u - halfU <= this.width && v + halfV >= 0 && v - halfV <= this.height;
   }
 
+  /** Takes back all parts from number `part` on. */
+  forgetFrom(part: number): void {
+    this.partCount = part;
+    this.vertexCount = this.firstVertex[part];
+  }
+
   add(region: Region, layer: Layer): void {
     const number = this.layers.push(layer) - 1;
     for (const ring of region) {
