@@ -44,14 +44,15 @@ async function takeRowGroups(
   taker: FeatureTaker,
 ): Promise<void> {
   const columns = rootColumns(metadata).filter((name) => name !== geo.boxColumn);
-  const parsers = { geometryFromBytes: wkbGeometry, geographyFromBytes: wkbGeometry };
+  // Geometry stays packed until its row is handed over: unpacked, a row group would take ten times the memory.
+  const parsers = { geometryFromBytes: asIs, geographyFromBytes: asIs };
   let rowStart = 0;
   for (const { num_rows } of metadata.row_groups) {
     const rowEnd = rowStart + Number(num_rows);
     const rows = await parquetReadObjects({ file, metadata, columns, rowStart, rowEnd, compressors, parsers });
     for (const [i, row] of rows.entries()) {
       const { [geo.column]: shape, ...values } = row;
-      const geometry = geo.encoding === 'WKB' ? shape : geometryFromNative(geo.encoding, shape);
+      const geometry = geo.encoding === 'WKB' ? wkbGeometry(shape) : geometryFromNative(geo.encoding, shape);
       if (geometry === UNREADABLE) tellUnreadable(taker, rowStart + i + 1);
       const properties = plainProperties(values, taker);
       taker.addFeature({ type: 'Feature', properties, geometry: geometry === UNREADABLE ? null : (geometry ?? null) });
@@ -61,9 +62,11 @@ async function takeRowGroups(
   }
 }
 
+const asIs = (bytes: Uint8Array): Uint8Array => bytes;
+
 const UNREADABLE = 'unreadable';
 
-function wkbGeometry(bytes: Uint8Array | undefined): unknown {
+function wkbGeometry(bytes: Uint8Array | null | undefined): unknown {
   if (bytes === undefined || bytes === null) return null;
   try {
     const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);

@@ -7,7 +7,7 @@ import { type ColumnType, type LayerProfile, valueAs } from '../layer-profile.ts
 import { wellKnownBinary } from '../well-known-binary.ts';
 
 /** A row group is closed at so many rows or bytes of geometry, whichever comes first: memory holds one. */
-const ROW_GROUP_ROWS = 1 << 15;
+const ROW_GROUP_ROWS = 1 << 14;
 const ROW_GROUP_BYTES = 16 << 20;
 
 const PARQUET_TYPES: Readonly<Record<ColumnType, Pick<SchemaElement, 'type' | 'converted_type'>>> = {
