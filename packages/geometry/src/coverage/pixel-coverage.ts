@@ -1,0 +1,194 @@
+/**
+ * The share of each pixel of a grid that lies inside a region, exact but for rounding: no sampling, no test of centres.
+ *
+ * Green's theorem, pixel by pixel, as in accumulation buffers for rendering outlines (R. Levien, "How the fastest font renderer
+ * in the world works", 2016; from memory): an edge adds, in each row, the height it spans to all pixels on its right, and to the
+ * pixel it passes through the part of that height to its own right. Sums from the left then give the covered shares.
+ */
+import { cleanRegion } from '../offset/clean-region.ts';
+import { windingOf } from './ring-windings.ts';
+
+/** Pixels `[0, width) × [0, height)`, pixel (0, 0) covering [0, 1) × [0, 1), rows downwards. */
+export interface PixelGrid {
+  readonly width: number;
+  readonly height: number;
+}
+
+export interface PixelCoverage {
+  /** Positions in the grid, `row · width + column`, ascending. */
+  readonly pixels: Int32Array;
+  /** Share of each of them inside the region, above 0 and at most 1. */
+  readonly weights: Float64Array;
+}
+
+/** Smaller shares are rounding: ten thousand times the step of a double at 1. */
+const ROUNDING = 1e-12;
+/** Steps per pixel that rings in contact are cleaned at: 2⁻³⁰ pixel, far below what a polygon's own vertices mean. */
+const CLEANING_SCALE = 2 ** 10;
+/** `cleanRegion` keeps whole numbers of 2⁻²⁰ exact up to here. */
+const CLEANING_REACH = 2 ** 26;
+
+/**
+ * Covered shares of a region given in pixel coordinates (rings flat and open, either orientation), under the non-zero winding
+ * rule; parts outside the grid are left out. `Σ weights` is the region's area in pixels, to 1e-12 relative for rings apart;
+ * where rings cross, touch or nest so that they would count twice, their vertices first move by up to 2⁻³⁰ pixel.
+ * Vertices that are not finite are skipped; an empty region, or one off the grid, gives no pixels.
+ *
+ * @throws RangeError when the grid is not of whole, non-negative size
+ * @example pixelCoverage([Float64Array.of(0.5, 0, 2, 0, 2, 1, 0.5, 1)], { width: 4, height: 1 })
+ *   // pixels [0, 1], weights [0.5, 1]
+ */
+export function pixelCoverage(region: readonly Float64Array[], grid: PixelGrid): PixelCoverage {
+  if (!(Number.isInteger(grid.width) && Number.isInteger(grid.height) && grid.width >= 0 && grid.height >= 0)) {
+    throw new RangeError(`pixelCoverage: expected a whole width and height, got ${grid.width} × ${grid.height}`);
+  }
+  const box = boxInside(region, grid);
+  if (!box) return { pixels: new Int32Array(0), weights: new Float64Array(0) };
+  const rings = region.map((ring) => moved(ring, box)).filter((ring) => ring.length >= 6);
+  const winding = windingOf(rings);
+  const shares = winding === 0 ? accumulated(cleaned(rings), box) : accumulated(rings, box);
+  // The left side of a ring of positive area is walked with y falling.
+  return gathered(shares, winding === -1 ? 1 : -1, box, grid.width);
+}
+
+/** Rows and columns of the grid that the region may touch. */
+interface PixelBox {
+  readonly left: number;
+  readonly top: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+function boxInside(region: readonly Float64Array[], grid: PixelGrid): PixelBox | null {
+  let [minX, minY, maxX, maxY] = [Infinity, Infinity, -Infinity, -Infinity];
+  for (const ring of region) {
+    for (let i = 0; i < ring.length; i += 2) {
+      const x = ring[i];
+      const y = ring[i + 1];
+      if (!Number.isFinite(x) || !Number.isFinite(y)) continue;
+      if (x < minX) minX = x;
+      if (x > maxX) maxX = x;
+      if (y < minY) minY = y;
+      if (y > maxY) maxY = y;
+    }
+  }
+  const left = Math.max(0, Math.floor(minX));
+  const top = Math.max(0, Math.floor(minY));
+  const width = Math.min(grid.width, Math.ceil(maxX)) - left;
+  const height = Math.min(grid.height, Math.ceil(maxY)) - top;
+  return width > 0 && height > 0 ? { left, top, width, height } : null;
+}
+
+/** The ring about the box's corner, without vertices that are not finite. */
+function moved(ring: Float64Array, { left, top }: PixelBox): Float64Array {
+  const out = new Float64Array(ring.length - (ring.length % 2));
+  let n = 0;
+  for (let i = 0; i < out.length; i += 2) {
+    if (!Number.isFinite(ring[i]) || !Number.isFinite(ring[i + 1])) continue;
+    out[n++] = ring[i] - left;
+    out[n++] = ring[i + 1] - top;
+  }
+  return n === out.length ? out : out.subarray(0, n);
+}
+
+function cleaned(rings: readonly Float64Array[]): readonly Float64Array[] {
+  let largest = 1;
+  for (const ring of rings) for (const value of ring) largest = Math.max(largest, Math.abs(value));
+  const scale = Math.min(CLEANING_SCALE, 2 ** Math.floor(Math.log2(CLEANING_REACH / largest)));
+  const times = (factor: number) => (ring: Float64Array) => ring.map((value) => value * factor);
+  return cleanRegion(rings.map(times(scale))).map(times(1 / scale));
+}
+
+/** Changes from pixel to pixel along each row; one column more than the box, for what spills over its right side. */
+function accumulated(rings: readonly Float64Array[], { width, height }: PixelBox): Float64Array {
+  const changes = new Float64Array((width + 1) * height);
+  for (const ring of rings) {
+    for (let i = 0, j = ring.length - 2; i < ring.length; j = i, i += 2) {
+      const [ax, ay, bx, by] = [ring[j], ring[j + 1], ring[i], ring[i + 1]];
+      if (ay < by) addEdge(changes, width, height, ax, ay, bx, by, 1);
+      else if (ay > by) addEdge(changes, width, height, bx, by, ax, ay, -1);
+    }
+  }
+  return changes;
+}
+
+/** An edge from (x0, y0) downwards to (x1, y1), row by row. */
+function addEdge(
+  changes: Float64Array,
+  width: number,
+  height: number,
+  x0: number,
+  y0: number,
+  x1: number,
+  y1: number,
+  sign: number,
+): void {
+  const from = Math.max(y0, 0);
+  const to = Math.min(y1, height);
+  const slope = (x1 - x0) / (y1 - y0);
+  const [least, most] = x0 < x1 ? [x0, x1] : [x1, x0];
+  let x = from === y0 ? x0 : Math.min(Math.max(x0 + (from - y0) * slope, least), most);
+  let y = from;
+  for (let row = Math.floor(from); row < to; row++) {
+    const below = Math.min(to, row + 1);
+    const next = below === y1 ? x1 : Math.min(Math.max(x0 + (below - y0) * slope, least), most);
+    if (x < next) addPiece(changes, row * (width + 1), width, x, next, sign * (below - y));
+    else addPiece(changes, row * (width + 1), width, next, x, sign * (below - y));
+    x = next;
+    y = below;
+  }
+}
+
+/** A piece of an edge within one row, from column position `left` to `right`, that spans `rise` (signed) of its height. */
+function addPiece(changes: Float64Array, row: number, width: number, left: number, right: number, rise: number): void {
+  if (left >= width) return;
+  let [from, to, rest] = [left, right, rise];
+  if (to <= 0) {
+    changes[row] += rest;
+    return;
+  }
+  if (from < 0) {
+    const before = (rest * -from) / (to - from);
+    changes[row] += before;
+    rest -= before;
+    from = 0;
+  }
+  if (to > width) {
+    rest -= (rest * (to - width)) / (to - from);
+    to = width;
+  }
+  const last = Math.ceil(to) - 1;
+  const perColumn = to > from ? rest / (to - from) : 0;
+  for (let column = Math.floor(from); column < last; column++) {
+    const start = Math.max(from, column);
+    const part = perColumn * (column + 1 - start);
+    addCell(changes, row + column, part, (start + 1 - column) / 2);
+    rest -= part;
+  }
+  const column = Math.max(last, Math.floor(from));
+  addCell(changes, row + column, rest, (Math.max(from, column) + to) / 2 - column);
+}
+
+/** `along`: mean position of the piece in its pixel, 0 at the left side. */
+function addCell(changes: Float64Array, at: number, part: number, along: number): void {
+  changes[at] += part * (1 - along);
+  changes[at + 1] += part * along;
+}
+
+function gathered(changes: Float64Array, sign: number, box: PixelBox, gridWidth: number): PixelCoverage {
+  const { left, top, width, height } = box;
+  const pixels = new Int32Array(width * height);
+  const weights = new Float64Array(width * height);
+  let n = 0;
+  for (let row = 0; row < height; row++) {
+    let share = 0;
+    for (let column = 0, at = row * (width + 1); column < width; column++, at++) {
+      share += changes[at];
+      const inside = sign * share;
+      if (inside < ROUNDING) continue;
+      pixels[n] = (top + row) * gridWidth + left + column;
+      weights[n++] = Math.min(inside, 1);
+    }
+  }
+  return { pixels: pixels.slice(0, n), weights: weights.slice(0, n) };
+}
