@@ -3,6 +3,7 @@ export { readCsv } from './csv/read-csv.ts';
 export { type CsvRecord, writeCsv } from './csv/write-csv.ts';
 export { type LayerStream, type LayerStreamEnd, streamLayer } from './formats/stream-layer.ts';
 export type { FilePieces } from './formats/write-layer.ts';
+export { geometryFromJson } from './geojson/geometry-from-json.ts';
 export { geometryToJson, type JsonGeometry } from './geojson/geometry-to-json.ts';
 export { ONE_STRING_BYTES, readGeoJson } from './geojson/read-geojson.ts';
 export { type OutFeature, type WriteGeoJsonOptions, writeGeoJson } from './geojson/write-geojson.ts';
