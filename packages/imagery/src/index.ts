@@ -34,6 +34,20 @@ export {
   type VegetationIndex,
   vegetationIndex,
 } from './analysis/vegetation-index.ts';
+export {
+  type BandStatistics,
+  bandStatistics,
+  type HistogramBins,
+  type StatisticsOptions,
+} from './crown/band-statistics.ts';
+export { type CrownPixels, type CrownPixelsOptions, crownPixels, pixelsWithin } from './crown/crown-pixels.ts';
+export {
+  type CrownReading,
+  type CrownsOptions,
+  type CrownsPart,
+  crownsOfImage,
+  regionInPixels,
+} from './crown/crowns-of-image.ts';
 export type { CrsCode } from './geo-keys.ts';
 export type { GeoTransform } from './georeference.ts';
 export { coarser, groundToPixel, northUp, pixelToGround } from './georeference.ts';

@@ -1,0 +1,76 @@
+/** What an image shows inside one crown: its pixels by the share of each that lies inside the outline. */
+import { type PixelCoverage, pixelCoverage } from '@crownfall/geometry';
+import type { Samples, Window } from '../window.ts';
+import { type BandStatistics, bandStatistics, type StatisticsOptions } from './band-statistics.ts';
+
+export interface CrownPixelsOptions extends StatisticsOptions {
+  /** Bands or indices to look at, each as large as the window; the window's own bands when absent. */
+  readonly layers?: readonly Samples[];
+  /** Not 0 where a pixel lies in shadow. */
+  readonly shadow?: Uint8Array;
+}
+
+export interface CrownPixels {
+  /** The outline's area within the window, in pixels. */
+  readonly area: number;
+  /** Share of that area without data. */
+  readonly missingShare: number;
+  /** Share of that area in shadow, where there is data. */
+  readonly shadowShare: number;
+  /** One per layer, over pixels that have data and are not in shadow. */
+  readonly layers: readonly BandStatistics[];
+}
+
+/**
+ * Statistics of the pixels inside a region given in the window's own pixel coordinates.
+ *
+ * A region without area in the window gives `area` 0, shares of NaN and statistics of NaN.
+ * @throws RangeError for layers or a shadow mask of another size than the window
+ */
+export function crownPixels(
+  window: Window,
+  region: readonly Float64Array[],
+  options: CrownPixelsOptions = {},
+): CrownPixels {
+  return pixelsWithin(window, pixelCoverage(region, window), options);
+}
+
+/** The same for pixels and shares that are known already. */
+export function pixelsWithin(window: Window, cover: PixelCoverage, options: CrownPixelsOptions = {}): CrownPixels {
+  const layers = options.layers ?? window.bands;
+  const pixels = window.width * window.height;
+  for (const layer of [...layers, ...(options.shadow ? [options.shadow] : [])]) {
+    if (layer.length !== pixels) {
+      throw new RangeError(`crownPixels: expected a layer of ${pixels} samples, got ${layer.length}`);
+    }
+  }
+  const { area, missing, shaded, lit } = sorted(window, cover, options.shadow);
+  return {
+    area,
+    missingShare: missing / area,
+    shadowShare: shaded / area,
+    layers: layers.map((layer) => bandStatistics(layer, cover.pixels, lit, options)),
+  };
+}
+
+interface SortedPixels {
+  readonly area: number;
+  readonly missing: number;
+  readonly shaded: number;
+  /** The weights, 0 for pixels that are missing or shaded. */
+  readonly lit: Float64Array;
+}
+
+function sorted({ missing }: Window, { pixels, weights }: PixelCoverage, shadow: Uint8Array | undefined): SortedPixels {
+  const lit = new Float64Array(weights);
+  let [area, gone, shaded] = [0, 0, 0];
+  for (let i = 0; i < pixels.length; i++) {
+    const weight = weights[i];
+    area += weight;
+    if (missing[pixels[i]] !== 0) gone += weight;
+    else if (shadow !== undefined && shadow[pixels[i]] !== 0) shaded += weight;
+    else continue;
+    lit[i] = 0;
+  }
+  return { area, missing: gone, shaded, lit };
+}
