@@ -107,6 +107,30 @@ export const EN: Catalogue = {
       what: 'The imagery does not cover the project[: it covers {extent}][; the pavement lies in {other_extent}]',
       remedy: 'Check that it is the right picture and that its coordinate system is stated correctly.',
     },
+    'imagery-encoding-unsupported': {
+      what: 'The image is stored in a way that is not read: {problem}',
+      remedy: 'Save it as a GeoTIFF with deflate, LZW or JPEG compression and 8-bit or 16-bit bands.',
+    },
+    'imagery-not-placed': {
+      what: 'Nothing says where the image lies on the ground',
+      remedy: 'Put its world file (.tfw) beside it, or ask for it as a GeoTIFF.',
+    },
+    'imagery-block-damaged': {
+      what: 'Parts of the image are damaged ({count}), the first at column {column}, row {row}: {problem}',
+      remedy: 'Copy the file again from its source. Pixels there count as without data.',
+    },
+    'imagery-alpha-is-infrared': {
+      what: 'Band {band} is labelled as transparency, but it holds near-infrared light and is used so',
+      remedy: 'Nothing, if the picture has four bands; otherwise state the roles of its bands.',
+    },
+    'imagery-roles-assumed': {
+      what: 'The image does not say what its bands are; they were taken to be {read_as}',
+      remedy: 'If colours look wrong, state the roles of its bands.',
+    },
+    'imagery-slow-to-stream': {
+      what: 'The image is slow to look at: {reason}',
+      remedy: 'Run crownfall imagery prepare on it once; the result opens at once at any scale.',
+    },
     'field-missing': {
       what: '{field} is not given[; it was read as {read_as}][ (times: {count})]',
       remedy: 'Fill in {field} where you can.',
@@ -353,6 +377,8 @@ export const EN: Catalogue = {
     'not-readable': 'its description cannot be read',
     'code-not-in-table': 'its code is not in the table',
     'no-datum': 'it states no datum',
+    strips: 'it is stored in strips, not tiles',
+    'no-overviews': 'it has no smaller versions of itself',
   },
   decimal: '.',
   more: 'Further findings of this kind: {more}.',

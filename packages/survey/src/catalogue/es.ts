@@ -107,6 +107,30 @@ export const ES: Catalogue = {
       what: 'La imagen no cubre el proyecto[: cubre {extent}][; el pavimento está en {other_extent}]',
       remedy: 'Compruebe que es la imagen correcta y que su sistema de coordenadas está bien indicado.',
     },
+    'imagery-encoding-unsupported': {
+      what: 'La imagen está guardada de un modo que no se lee: {problem}',
+      remedy: 'Guárdela como GeoTIFF con compresión deflate, LZW o JPEG y bandas de 8 o 16 bits.',
+    },
+    'imagery-not-placed': {
+      what: 'Nada indica dónde está la imagen sobre el terreno',
+      remedy: 'Ponga a su lado su archivo de georreferencia (.tfw), o pídala como GeoTIFF.',
+    },
+    'imagery-block-damaged': {
+      what: 'Hay partes dañadas en la imagen ({count}), la primera en la columna {column}, fila {row}: {problem}',
+      remedy: 'Copie de nuevo el archivo desde su origen. Los píxeles de esas partes cuentan como sin datos.',
+    },
+    'imagery-alpha-is-infrared': {
+      what: 'La banda {band} está marcada como transparencia, pero contiene infrarrojo cercano y se usa así',
+      remedy: 'Nada, si la imagen tiene cuatro bandas; si no, indique el papel de sus bandas.',
+    },
+    'imagery-roles-assumed': {
+      what: 'La imagen no dice qué son sus bandas; se tomaron como {read_as}',
+      remedy: 'Si los colores se ven mal, indique el papel de sus bandas.',
+    },
+    'imagery-slow-to-stream': {
+      what: 'La imagen tarda en verse: {reason}',
+      remedy: 'Ejecute una vez crownfall imagery prepare; el resultado se abre al instante a cualquier escala.',
+    },
     'field-missing': {
       what: 'Falta {field}[; se leyó como {read_as}][ (veces: {count})]',
       remedy: 'Rellene {field} donde pueda.',
@@ -359,6 +383,8 @@ export const ES: Catalogue = {
     'not-readable': 'su descripción no se puede leer',
     'code-not-in-table': 'su código no está en la tabla',
     'no-datum': 'no indica ningún datum',
+    strips: 'está guardada en franjas, no en teselas',
+    'no-overviews': 'no lleva versiones reducidas de sí misma',
   },
   decimal: ',',
   more: 'Otros avisos de este tipo: {more}.',
