@@ -32,7 +32,7 @@ const READER_FACTS = {
   'imagery-does-not-meet': ['extent?', 'other_extent?'],
   'imagery-encoding-unsupported': ['problem'],
   'imagery-not-placed': [],
-  'imagery-block-damaged': ['count', 'level', 'column', 'row', 'problem'],
+  'imagery-block-damaged': ['count', 'level?', 'column', 'row', 'problem'],
   'imagery-alpha-is-infrared': ['band'],
   'imagery-roles-assumed': ['read_as'],
   'imagery-slow-to-stream': ['reason'],

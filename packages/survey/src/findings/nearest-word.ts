@@ -21,7 +21,11 @@ export function nearestWord(got: string, words: readonly string[]): string | und
   return best;
 }
 
-function editDistance(a: string, b: string): number {
+/**
+ * Insertions, deletions, replacements and swaps of neighbours that turn one word into the other (optimal string alignment).
+ * @example editDistance('melalueca', 'melaleuca') // 1
+ */
+export function editDistance(a: string, b: string): number {
   let twoBack: number[] = [];
   let previous = Array.from({ length: b.length + 1 }, (_, j) => j);
   for (let i = 1; i <= a.length; i++) {
