@@ -1,15 +1,21 @@
-/** The whole job in its order: survey, ground, stain, rank, results. */
+/** The whole job in its order: survey, ground, stain, rank, draws, results. */
 import type { Finding } from '@crownfall/geometry';
-import { asOfDay, type ProjectInput, readSurvey } from '@crownfall/survey';
+import { asOfDay, type ProjectInput, readSurvey, type Settings } from '@crownfall/survey';
+import { drawPart } from './draws/draw-part.ts';
+import { type DrawWork, drawWork } from './draws/draw-work.ts';
+import { type DrawnRanges, expectDraws, gatherDraws } from './draws/drawn-ranges.ts';
 import { reckonGeometry } from './ground/reckon-geometry.ts';
 import { noProgress, type Progress } from './progress.ts';
 import { rank } from './rank-stage.ts';
 import type { Assessment } from './result.ts';
 import { compose } from './results/compose.ts';
+import type { Stages } from './results/stages.ts';
 import { reckonStain } from './stain-stage.ts';
 
 export interface AssessOptions {
-  /** Seed of the random draws. Draws are not made yet: ranges stay null and the run says 0 draws. */
+  /** Random draws for the ranges: 0 (the default) leaves them null, else 100 to 60,000. RangeError otherwise. */
+  readonly draws?: number;
+  /** Whole number from 0; equal seeds give equal ranges. */
   readonly seed?: number;
   readonly progress?: Progress;
 }
@@ -20,6 +26,13 @@ export interface Stopped {
   readonly findings: readonly Finding[];
 }
 
+/** A job reckoned and ranked, its ranges not drawn yet. */
+export interface Reckoned {
+  readonly stages: Omit<Stages, 'drawn'>;
+  readonly settings: Settings;
+  readonly asOf: string;
+}
+
 /**
  * Assesses a project: from records to ranked blocks. Pure: the same input gives the same outcome, digit for digit. Bad data
  * never throws; it comes back as findings, and what they leave out is counted in `run.counts`. Time n log n in crowns and
@@ -28,7 +41,18 @@ export interface Stopped {
  * Example: `const outcome = assess(input); if (!isStopped(outcome)) outcome.blocks[0].stainedM2.value` → 41.7 (m²).
  */
 export function assess(input: ProjectInput, options: AssessOptions = {}): Assessment | Stopped {
-  const { seed = 1, progress = noProgress } = options;
+  const { draws = 0, seed = 1, progress = noProgress } = options;
+  expectDraws(draws);
+  const reckoned = reckonProject(input, progress);
+  if (isStopped(reckoned)) return reckoned;
+  progress('draws', 0, Math.max(1, draws));
+  const drawn = draws > 0 ? drawnHere(drawWorkOf(reckoned, seed), draws, progress) : undefined;
+  progress('draws', Math.max(1, draws), Math.max(1, draws));
+  return finishedAssessment(reckoned, { seed, drawn, progress });
+}
+
+/** All but the draws: for a caller who shares them out among workers with `drawWorkOf` and `drawPart`. */
+export function reckonProject(input: ProjectInput, progress: Progress = noProgress): Reckoned | Stopped {
   progress('survey', 0, 1);
   const { survey, settings, findings } = readSurvey(input);
   if (stops(findings)) return { stopped: true, findings };
@@ -43,8 +67,21 @@ export function assess(input: ProjectInput, options: AssessOptions = {}): Assess
   progress('rank', 0, 1);
   const ranking = rank(ground, stain, survey, settings, asOf);
   progress('rank', 1, 1);
+  return { stages: { input, survey, ground, stain, ranking, findings }, settings, asOf };
+}
+
+/** The draws of a reckoned job as plain data. */
+export function drawWorkOf({ stages, settings }: Reckoned, seed: number): DrawWork {
+  return drawWork(stages.ground, stages.stain, stages.ranking, { settings, seed });
+}
+
+/** The outcome of a reckoned job with the ranges that were drawn for it, if any. */
+export function finishedAssessment(
+  { stages, settings, asOf }: Reckoned,
+  { seed, drawn, progress = noProgress }: { seed: number; drawn?: DrawnRanges | undefined; progress?: Progress },
+): Assessment {
   progress('results', 0, 1);
-  const outcome = compose({ input, survey, ground, stain, ranking, findings }, { settings, asOf, draws: 0, seed });
+  const outcome = compose({ ...stages, drawn }, { settings, asOf, draws: drawn?.draws ?? 0, seed });
   progress('results', 1, 1);
   return outcome;
 }
@@ -52,6 +89,16 @@ export function assess(input: ProjectInput, options: AssessOptions = {}): Assess
 /** True when the job was stopped by errors in the data. */
 export function isStopped(outcome: object): outcome is Stopped {
   return 'stopped' in outcome;
+}
+
+/** Draws between two calls of the progress. */
+const STRIDE = 50;
+
+function drawnHere(work: DrawWork, draws: number, progress: Progress): DrawnRanges {
+  const part = drawPart(work, 0, draws, (done) => {
+    if (done % STRIDE === 0 && done < draws) progress('draws', done, draws);
+  });
+  return gatherDraws(work, [part]);
 }
 
 function stops(findings: readonly Finding[]): boolean {

@@ -1,9 +1,21 @@
-export { type AssessOptions, assess, isStopped, type Stopped } from './assess.ts';
+export {
+  type AssessOptions,
+  assess,
+  drawWorkOf,
+  finishedAssessment,
+  isStopped,
+  type Reckoned,
+  reckonProject,
+  type Stopped,
+} from './assess.ts';
 export {
   calibrateProject,
   type ProjectCalibration,
   type QuadratLeftOut,
 } from './calibrate/calibrate-project.ts';
+export { type DrawPart, drawPart } from './draws/draw-part.ts';
+export { type DrawWork, drawWork } from './draws/draw-work.ts';
+export { type DrawnRanges, expectDraws, gatherDraws, LEAST_DRAWS, MOST_DRAWS } from './draws/drawn-ranges.ts';
 export type { BlockSource, Ground, GroundBlock, GroundCrown, GroundPavement } from './ground/ground.ts';
 export { reckonGeometry } from './ground/reckon-geometry.ts';
 export type { BlockPreview, CrownPreview } from './live/crown-preview.ts';

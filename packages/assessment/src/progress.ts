@@ -1,6 +1,16 @@
 /** How a long run tells where it is. The caller decides what to do with it; a run is the same with and without. */
 
-export const STAGES = ['survey', 'crowns', 'pavement', 'blocks', 'overlay', 'stain', 'rank', 'results'] as const;
+export const STAGES = [
+  'survey',
+  'crowns',
+  'pavement',
+  'blocks',
+  'overlay',
+  'stain',
+  'rank',
+  'draws',
+  'results',
+] as const;
 export type Stage = (typeof STAGES)[number];
 
 /** Called at the start of a stage (`done` 0), now and then within it, and at its end (`done` = `total`). */

@@ -18,3 +18,4 @@ export {
   type WeightShift,
   weightShiftToChangeTop,
 } from './sensitivity.ts';
+export { type DrawnAmounts, TopPlaces } from './top-places.ts';

@@ -20,4 +20,15 @@ export { layerShares, treeDoses } from './dose.ts';
 export type { CrownFigures, PavementFigures, Ranged } from './figures.ts';
 export { type LedgerKeys, reckonLedgers, type StainLedgers } from './ledgers.ts';
 export { cellDose, type DoseField, stainedShares } from './stained-share.ts';
+export {
+  type CrownTally,
+  countCrowns,
+  crownRanges,
+  crownTally,
+  joinedTallies,
+} from './uncertainty/crown-tally.ts';
+export { type FigureSamples, figureSamples, joinedSamples, rangesOf } from './uncertainty/figure-samples.ts';
+export { type Drawn, type DrawPlan, makeDraws, sharedSpread } from './uncertainty/make-draws.ts';
+export { type SeverityPlan, severityPlan } from './uncertainty/severity-plan.ts';
+export { type PlannedCrown, type StainPlan, stainPlan } from './uncertainty/stain-plan.ts';
 export { savedByTreating, type WhatIf, whatIf, type ZoneCells, zoneCells } from './what-if.ts';

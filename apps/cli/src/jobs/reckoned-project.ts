@@ -20,7 +20,8 @@ const STAGES: Readonly<Record<Stage, { readonly words: string; readonly from: nu
   blocks: { words: 'Drawing the blocks', from: 0.5 },
   overlay: { words: 'Laying crowns over pavement', from: 0.55 },
   stain: { words: 'Reckoning stained pavement', from: 0.8 },
-  rank: { words: 'Ranking the blocks', from: 0.88 },
+  rank: { words: 'Ranking the blocks', from: 0.84 },
+  draws: { words: 'Drawing ranges', from: 0.85 },
   results: { words: 'Gathering results', from: 0.9 },
 };
 

@@ -6,10 +6,11 @@ import { pavementResults } from './pavement-results.ts';
 import { countsOf, type RunFacts, runRecord } from './run-record.ts';
 import type { Stages } from './stages.ts';
 import { blameRows, treeResults } from './tree-results.ts';
+import { withRanges } from './with-ranges.ts';
 
 /** Puts the stages' outcomes together; reckons nothing. */
 export function compose(stages: Stages, facts: Omit<RunFacts, 'counts'>): Assessment {
-  const { survey, ground, stain, ranking } = stages;
+  const { survey, ground, stain, ranking, drawn } = stages;
   const findings = [...stages.findings, ...ground.findings, ...stain.findings];
   const blockOrder = ranking.ranked.map(({ index }) => index);
   const counts = countsOf(stages, findings);
@@ -17,12 +18,12 @@ export function compose(stages: Stages, facts: Omit<RunFacts, 'counts'>): Assess
     title: survey.title,
     season: survey.season,
     units: survey.units,
-    blocks: blockResults(ground, stain, ranking, facts.settings),
-    trees: treeResults(ground, stain),
+    blocks: blockResults(stages, facts.settings),
+    trees: treeResults(stages),
     pavement: pavementResults(ground, stain),
-    ledger: ledgerRows(ground, stain, blockOrder),
+    ledger: ledgerRows(stages, blockOrder),
     blame: blameRows(ground, stain, blockOrder),
-    total: figuresAt(stain.ledgers.total, 0),
+    total: withRanges(figuresAt(stain.ledgers.total, 0), drawn?.total),
     findings,
     run: runRecord(ground, { ...facts, counts }),
   };

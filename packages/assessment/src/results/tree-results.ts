@@ -3,13 +3,19 @@ import { crownFiguresAt, unranged } from '@crownfall/stain';
 import type { Ground } from '../ground/ground.ts';
 import type { BlameRow, TreeResult } from '../result.ts';
 import type { Stain } from '../stain-stage.ts';
+import type { Stages } from './stages.ts';
+import { withRanges } from './with-ranges.ts';
 
 /** One result for each crown on the ground, in the order of the crowns layer. */
-export function treeResults(ground: Ground, stain: Stain): TreeResult[] {
+export function treeResults({ ground, stain, drawn }: Pick<Stages, 'ground' | 'stain' | 'drawn'>): TreeResult[] {
   return ground.crowns.map(({ tree, crownM2, spreadM, block, geometry }, zone): TreeResult => {
     const severity = stain.severities[zone];
     return {
-      ...crownFiguresAt(stain.ledgers.crowns, zone),
+      // Of a tree of which nothing is known no range can be drawn.
+      ...withRanges(
+        crownFiguresAt(stain.ledgers.crowns, zone),
+        severity.from === 'none' ? undefined : drawn?.ofCrown(zone),
+      ),
       treeId: tree.treeId,
       host: tree.host ?? null,
       blockId: block < 0 ? null : ground.blocks[block].blockId,
