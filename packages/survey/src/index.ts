@@ -9,7 +9,7 @@ export type {
   SurveyFindingCode,
 } from './findings/finding-codes.ts';
 export { FINDING_FACTS, finding } from './findings/finding-codes.ts';
-export { nearestWord } from './findings/nearest-word.ts';
+export { editDistance, nearestWord } from './findings/nearest-word.ts';
 export { type FindingGroup, summariseFindings } from './findings/summarise-findings.ts';
 export type { LayerName, ProjectInput, RawFeature, RawLayer } from './project-input.ts';
 export { LAYER_NAMES } from './project-input.ts';
