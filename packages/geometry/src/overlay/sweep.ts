@@ -29,7 +29,7 @@ const BOOKED = 4;
 const REALS = 5;
 
 // Numbers of one part in `whole`: first vertex of the edge at hand, last vertex of the part, layer, sign, the states on its
-// two sides, and its position in `order` (−1: not active).
+// two sides, and its position in `order`.
 const VERTEX = 0;
 const LAST = 1;
 const LAYER = 2;
@@ -38,6 +38,9 @@ const BELOW = 4;
 const ABOVE = 5;
 const POSITION = 6;
 const WHOLES = 7;
+
+/** POSITION of a part whose left end lies ahead; −1 stands for one that is over. */
+const NOT_STARTED = -2;
 
 // Numbers of one foreseen crossing: lower and upper part, and the edges they were on.
 const LOWER = 0;
@@ -59,8 +62,9 @@ export class Sweep {
   private partCount = 0;
   private real = new Float64Array(64 * REALS);
   private whole = new Int32Array(64 * WHOLES);
-  private startX = new Float64Array(64);
-  private starts = new Int32Array(64);
+  /** Parts that start at this x. */
+  private starting = new Int32Array(64);
+  private startingCount = 0;
 
   /** Active parts from bottom to top. */
   private order = new Int32Array(64);
@@ -76,22 +80,19 @@ export class Sweep {
 
   run(neighbourhood: Neighbourhood, states: CoverStates): void {
     this.load(neighbourhood, states);
-    const { events, starts, startX, partCount } = this;
+    const { events } = this;
     const { width } = neighbourhood;
-    let started = 0;
-    for (;;) {
-      const x = Math.min(started < partCount ? startX[starts[started]] : Infinity, events.nextX);
-      if (!(x < width)) {
-        break;
-      }
+    for (let x = events.nextX; x < width; x = events.nextX) {
       this.staleFrom = Infinity;
       this.staleTo = -1;
       do {
+        this.startingCount = 0;
         while (events.nextX <= x) {
           this.handle(events.nextEvent, x);
         }
-        while (started < partCount && startX[starts[started]] <= x) {
-          this.insert(starts[started++], x);
+        // Parts that start at x come in after those that end at it have gone.
+        for (let i = 0; i < this.startingCount; i++) {
+          this.insert(this.starting[i], x);
         }
       } while (events.nextX <= x);
       if (this.staleFrom < this.activeCount) {
@@ -114,17 +115,16 @@ export class Sweep {
     this.doubtM2 = 0;
     this.areas.fill(0);
     this.reserve(partCount);
-    const { whole, startX, starts } = this;
+    const { whole } = this;
     for (let part = 0; part < partCount; part++) {
       const w = part * WHOLES;
       whole[w + VERTEX] = firstVertex[part];
       whole[w + LAST] = firstVertex[part + 1] - 1;
       whole[w + LAYER] = layer[part];
       whole[w + SIGN] = sign[part];
-      startX[part] = Math.max(xy[2 * firstVertex[part]], 0);
-      starts[part] = part;
+      whole[w + POSITION] = NOT_STARTED;
+      this.events.push(Math.max(xy[2 * firstVertex[part]], 0), part);
     }
-    starts.subarray(0, partCount).sort((a, b) => startX[a] - startX[b]);
   }
 
   private handle(event: number, x: number): void {
@@ -136,6 +136,11 @@ export class Sweep {
     const { whole } = this;
     const w = event * WHOLES;
     const at = whole[w + POSITION];
+    if (at === NOT_STARTED) {
+      this.events.removeNext();
+      this.starting[this.startingCount++] = event;
+      return;
+    }
     this.book(event, x);
     if (whole[w + VERTEX] + 1 < whole[w + LAST]) {
       whole[w + VERTEX]++;
@@ -321,8 +326,7 @@ export class Sweep {
       const length = Math.max(partCount, 2 * this.order.length);
       this.real = new Float64Array(length * REALS);
       this.whole = new Int32Array(length * WHOLES);
-      this.startX = new Float64Array(length);
-      this.starts = new Int32Array(length);
+      this.starting = new Int32Array(length);
       this.order = new Int32Array(length);
     }
   }
