@@ -5,6 +5,7 @@
  */
 
 import type { GeoTransform } from './georeference.ts';
+import type { GeoKeyTags } from './imagery.ts';
 import type { TiffField } from './tiff-directory.ts';
 
 export interface CrsCode {
@@ -21,6 +22,19 @@ const PIXEL_IS_AREA = 1;
 /** The fields that place an image on the ground. A rotated transform is written as a matrix, else as scale and tie point. */
 export function georeferenceFields(crs: CrsCode, transform: GeoTransform): readonly TiffField[] {
   return [{ tag: 34735, type: 'short', value: geoKeyDirectory(crs) }, ...transformFields(transform)];
+}
+
+/**
+ * The fields that carry another file's GeoKeys over as they are, but that they now speak of pixels as areas, and a transform.
+ */
+export function carriedFields(keys: GeoKeyTags, transform: GeoTransform): readonly TiffField[] {
+  const directory = [...keys.directory];
+  for (let i = 4; i + 3 < directory.length; i += 4) if (directory[i] === RASTER_TYPE) directory[i + 3] = PIXEL_IS_AREA;
+  const fields: TiffField[] = [{ tag: 34735, type: 'short', value: directory }];
+  if (keys.doubles.length > 0) fields.push({ tag: 34736, type: 'double', value: keys.doubles });
+  const ascii = keys.ascii.replace(/\0+$/, '');
+  if (ascii !== '') fields.push({ tag: 34737, type: 'ascii', value: ascii });
+  return [...fields, ...transformFields(transform)];
 }
 
 function geoKeyDirectory(crs: CrsCode): readonly number[] {

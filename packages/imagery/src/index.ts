@@ -8,6 +8,7 @@ export {
 export { ciede2000 } from './analysis/ciede2000.ts';
 export { type Lab, lightness, srgbToLab } from './analysis/cielab.ts';
 export { addCrowns, emptyFoliageHistogram, type FoliageHistogram } from './analysis/foliage-histogram.ts';
+export { type OutlineThresholds, outlineThresholds } from './analysis/foliage-scene.ts';
 export {
   type FoliageSeparation,
   type IndexRule,
@@ -22,6 +23,16 @@ export { imageQuality, type QualityFlag } from './analysis/image-quality.ts';
 export { type MarkedCrown, markedPixels, separateByMarks } from './analysis/marked-separation.ts';
 export { middleOfCut, type OtsuCut, otsu } from './analysis/otsu.ts';
 export type { PixelCover } from './analysis/pixel-cover.ts';
+export {
+  MOST_VERTICES,
+  type OutlineAnswer,
+  type OutlineOptions,
+  type OutlineProposal,
+  type OutlineRefusal,
+  type OutlineSeed,
+  proposeOutline,
+  proposeOutlines,
+} from './analysis/propose-outlines.ts';
 export {
   type ColourBands,
   colourBands,
@@ -58,6 +69,9 @@ export { openGeoTiff } from './open-geotiff.ts';
 export { type OpenedImagery, type OpenImageryOptions, openImagery } from './open-imagery.ts';
 export type { ImagerySidecars } from './open-levels.ts';
 export { halved, overviewsOf } from './overviews.ts';
+export { memoryParts, type PartStore } from './prepare/part-store.ts';
+export { type PreparedImagery, type PrepareOptions, prepareImagery } from './prepare/prepare-imagery.ts';
+export type { Zlib } from './prepare/tile-spool.ts';
 export { type PixelWindow, type Raster, type SampleArray, WINDOW_PIXELS_MAX } from './raster.ts';
 export {
   type BlobLike,
@@ -69,6 +83,7 @@ export {
   fileHandlePort,
 } from './source/bytes-port.ts';
 export { type FetchLike, type ResponseLike, rangePort } from './source/range-port.ts';
+export type { Inflate } from './tiff/decode-block.ts';
 export type { BandRole, Samples, Window } from './window.ts';
 export type { GeoTiffOptions } from './write-geotiff.ts';
 export { writeGeoTiff } from './write-geotiff.ts';

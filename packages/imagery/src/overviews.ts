@@ -1,5 +1,5 @@
 /** Overviews: the same picture at half the size, again and again, each pixel the mean of those it covers. */
-import { type Raster, type SampleArray, sameTypeArray } from './raster.ts';
+import { type Raster, type SampleArray, sameTypeArray, sampleTypeOf } from './raster.ts';
 
 /**
  * The raster at half its size (odd sizes rounded up; the last pixel then averages what there is). Samples equal to
@@ -30,7 +30,7 @@ function halvedBand(
   to: { readonly width: number; readonly height: number; readonly nodata: number | undefined },
 ): SampleArray {
   const out = sameTypeArray(band, to.width * to.height);
-  const whole = !(band instanceof Float32Array);
+  const whole = sampleTypeOf(band).format !== 3;
   for (let row = 0; row < to.height; row++) {
     const rowEnd = Math.min(2 * row + 2, size.height);
     for (let column = 0; column < to.width; column++) {

@@ -1,7 +1,9 @@
 /**
  * Pixels in memory: one array per band, row-major from the top left. Pixel (0, 0) covers [0, 1) × [0, 1).
  */
-export type SampleArray = Uint8Array | Uint16Array | Int16Array | Float32Array;
+import type { Samples } from './window.ts';
+
+export type SampleArray = Samples;
 
 export interface Raster {
   readonly width: number;
@@ -21,27 +23,29 @@ export interface PixelWindow {
 /** One window may hold this many pixels (4096 × 4096): larger wishes are read piece by piece. */
 export const WINDOW_PIXELS_MAX = 2 ** 24;
 
-/** How a sample is stored: `SampleFormat` and `BitsPerSample` of TIFF 6.0, and the bytes it takes. */
+/** How a sample is stored: `SampleFormat` and `BitsPerSample` of TIFF 6.0. */
 export interface SampleType {
-  readonly name: 'uint8' | 'uint16' | 'int16' | 'float32';
+  readonly name: 'uint8' | 'int8' | 'uint16' | 'int16' | 'uint32' | 'int32' | 'float32' | 'float64';
+  /** 1 whole numbers, 2 with sign, 3 floating point. */
   readonly format: 1 | 2 | 3;
-  readonly bits: 8 | 16 | 32;
+  readonly bits: 8 | 16 | 32 | 64;
 }
 
 /** The stored type of an array's samples. */
 export function sampleTypeOf(samples: SampleArray): SampleType {
   if (samples instanceof Uint8Array) return { name: 'uint8', format: 1, bits: 8 };
+  if (samples instanceof Int8Array) return { name: 'int8', format: 2, bits: 8 };
   if (samples instanceof Uint16Array) return { name: 'uint16', format: 1, bits: 16 };
   if (samples instanceof Int16Array) return { name: 'int16', format: 2, bits: 16 };
-  return { name: 'float32', format: 3, bits: 32 };
+  if (samples instanceof Uint32Array) return { name: 'uint32', format: 1, bits: 32 };
+  if (samples instanceof Int32Array) return { name: 'int32', format: 2, bits: 32 };
+  if (samples instanceof Float32Array) return { name: 'float32', format: 3, bits: 32 };
+  return { name: 'float64', format: 3, bits: 64 };
 }
 
 /** A new array of the same sample type. */
 export function sameTypeArray(like: SampleArray, length: number): SampleArray {
-  if (like instanceof Uint8Array) return new Uint8Array(length);
-  if (like instanceof Uint16Array) return new Uint16Array(length);
-  if (like instanceof Int16Array) return new Int16Array(length);
-  return new Float32Array(length);
+  return new (like.constructor as new (length: number) => SampleArray)(length);
 }
 
 /**

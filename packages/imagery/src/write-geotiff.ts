@@ -6,8 +6,9 @@ import { zlibSync } from 'fflate';
 import { type CrsCode, georeferenceFields } from './geo-keys.ts';
 import type { GeoTransform } from './georeference.ts';
 import { overviewsOf } from './overviews.ts';
+import { bandNameFields, GHOST, pictureFields } from './picture-fields.ts';
 import { checkRaster, type Raster, sampleTypeOf } from './raster.ts';
-import { directorySize, type TiffField, writeDirectory } from './tiff-directory.ts';
+import { directorySize, type TiffField, writeDirectory, writeHeader } from './tiff-directory.ts';
 import { predictedTile } from './tiff-tile.ts';
 
 export interface GeoTiffOptions {
@@ -27,16 +28,11 @@ export interface GeoTiffOptions {
 }
 
 const TIFF_LIMIT = 2 ** 32 - 1;
-/** Before the first directory: says in words how the file is laid out (GDAL's COG driver page, "Header ghost area"). */
-const LAYOUT_LINES =
-  'LAYOUT=IFDS_BEFORE_DATA\nBLOCK_ORDER=ROW_MAJOR\nBLOCK_LEADER=SIZE_AS_UINT4\n' +
-  'BLOCK_TRAILER=LAST_4_BYTES_REPEATED\nKNOWN_INCOMPATIBLE_EDITION=NO\n ';
-const GHOST = `GDAL_STRUCTURAL_METADATA_SIZE=${String(LAYOUT_LINES.length).padStart(6, '0')} bytes\n${LAYOUT_LINES}`;
 
 /**
  * A raster as the bytes of a GeoTIFF file, the same bytes for the same input.
  *
- * Samples may be uint8, uint16, int16 (horizontal predictor) or float32 (none). Pixel (0, 0) has its outer corner at the
+ * Whole-number samples are written with horizontal differences, floating-point ones without. Pixel (0, 0) has its outer corner at the
  * transform's origin (PixelIsArea). Overviews average, leaving out `nodata`.
  * @throws RangeError for bands of wrong length, tile sizes that are no multiple of 16, names that do not match the
  * bands, or more than 4 GiB of output; TypeError for bands of different types.
@@ -86,8 +82,7 @@ function assembled(levels: readonly Level[], options: GeoTiffOptions, tileSize: 
 
   const bytes = new Uint8Array(end);
   const view = new DataView(bytes.buffer);
-  bytes.set([0x49, 0x49, 42, 0]);
-  view.setUint32(4, directoryAt[0], true);
+  writeHeader(view, directoryAt[0], false);
   for (let i = 0; i < GHOST.length; i++) bytes[8 + i] = GHOST.charCodeAt(i);
   for (const [i, fields] of fieldSets.entries()) writeDirectory(view, directoryAt[i], fields, directoryAt[i + 1] ?? 0);
   for (const [i, level] of levels.entries()) {
@@ -127,48 +122,27 @@ function fieldsOf(
   const type = sampleTypeOf(raster.bands[0]);
   const rgb = options.rgb ?? (count >= 3 && type.bits === 8);
   if (rgb && count < 3) throw new RangeError(`writeGeoTiff: expected three bands or more for colour, got ${count}`);
-  const extra = rgb ? count - 3 : count - 1;
-  const short = (tag: number, ...value: number[]): TiffField => ({ tag, type: 'short', value });
-  const fields: TiffField[] = [
-    { tag: 254, type: 'long', value: [index === 0 ? 0 : 1] },
-    { tag: 256, type: 'long', value: [raster.width] },
-    { tag: 257, type: 'long', value: [raster.height] },
-    short(258, ...Array<number>(count).fill(type.bits)),
-    short(259, 8),
-    short(262, rgb ? 2 : 1),
-    short(277, count),
-    short(284, 1),
-    short(317, type.name === 'float32' ? 1 : 2),
-    short(322, tileSize),
-    short(323, tileSize),
-    { tag: 324, type: 'long', value: offsets },
-    { tag: 325, type: 'long', value: tiles.map((tile) => tile.length) },
-    short(339, ...Array<number>(count).fill(type.format)),
-  ];
-  if (extra > 0) fields.push(short(338, ...Array<number>(extra).fill(0)));
-  if (options.nodata !== undefined) fields.push({ tag: 42113, type: 'ascii', value: nodataText(options.nodata) });
-  if (index === 0) fields.push(...georeferenceFields(options.crs, options.transform), ...nameFields(options, count));
-  return fields;
-}
-
-function nodataText(nodata: number): string {
-  return Number.isNaN(nodata) ? 'nan' : String(nodata);
-}
-
-function nameFields(options: GeoTiffOptions, count: number): readonly TiffField[] {
-  const names = options.bandNames;
-  if (names === undefined) return [];
-  if (names.length !== count) {
-    throw new RangeError(`writeGeoTiff: expected ${count} band names, got ${names.length}`);
-  }
-  const items = names.map((name, i) => {
-    const text = name
-      .replaceAll('&', '&amp;')
-      .replaceAll('<', '&lt;')
-      .replaceAll(/[^\x20-\x7e]/g, '?');
-    return `<Item name="DESCRIPTION" sample="${i}" role="description">${text}</Item>`;
+  const fields = pictureFields({
+    width: raster.width,
+    height: raster.height,
+    tileSize,
+    type,
+    bandCount: count,
+    photometric: rgb ? 2 : 1,
+    extraSamples: Array<number>(rgb ? count - 3 : count - 1).fill(0),
+    nodata: options.nodata ?? null,
+    offsets,
+    sizes: tiles.map((tile) => tile.length),
+    overview: index > 0,
   });
-  return [{ tag: 42112, type: 'ascii', value: `<GDALMetadata>${items.join('')}</GDALMetadata>` }];
+  if (index > 0) return fields;
+  return [...fields, ...georeferenceFields(options.crs, options.transform), ...nameFields(options, count)];
+}
+
+function nameFields({ bandNames }: GeoTiffOptions, count: number): readonly TiffField[] {
+  if (bandNames === undefined) return [];
+  if (bandNames.length === count) return bandNameFields(bandNames);
+  throw new RangeError(`writeGeoTiff: expected ${count} band names, got ${bandNames.length}`);
 }
 
 function evenAfter(offset: number): number {

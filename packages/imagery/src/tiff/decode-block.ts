@@ -8,7 +8,7 @@ import { type BlockLayout, value } from './block-layout.ts';
 import { unpackSamples } from './unpack-samples.ts';
 
 /** A faster inflater than the built-in one, such as `zlib.inflateSync` of Node. RFC 1950 in, plain bytes out. */
-export type Inflate = (bytes: Uint8Array) => Uint8Array;
+export type Inflate = (bytes: Uint8Array) => Uint8Array | Promise<Uint8Array>;
 
 /** Bytes of block `index` to one array per band that stands in the block. Throws when they are damaged. */
 export type BlockDecoder = (bytes: Uint8Array, index: number) => Promise<Samples[]>;
