@@ -18,8 +18,8 @@ const source = () => join(folder, 'crowns.geojsonl');
 
 beforeAll(() => {
   folder = mkdtempSync(join(tmpdir(), 'streaming-'));
-  count = writeCrowns(source(), MEGABYTES << 20);
-});
+  count = writeCrowns(source(), MEGABYTES * 2 ** 20);
+}, 3_600_000);
 afterAll(() => rmSync(folder, { recursive: true }));
 
 /** Crowns of 32 corners on a grid of 15 m until the file is so large; answers how many. */

@@ -1,9 +1,11 @@
 /** The command line's table of contents. A command is listed here only when it works. */
 import { Command } from 'commander';
+import { adoptCommand } from './commands/adopt.ts';
 import { calibrateCommand } from './commands/calibrate.ts';
 import { checkCommand } from './commands/check.ts';
 import type { Finish } from './commands/common-options.ts';
 import { convertCommand } from './commands/convert.ts';
+import { imageryCommand } from './commands/imagery.ts';
 import { reckonCommand } from './commands/reckon.ts';
 import { serveCommand } from './commands/serve.ts';
 import { ownVersion } from './versions.ts';
@@ -27,12 +29,12 @@ export function buildProgram(finish: Finish): Command {
     .version(ownVersion(), '--version', 'print the version')
     .helpOption('-h, --help', 'print this help')
     .helpCommand(false)
-    .configureHelp({ subcommandTerm: (command) => `${command.name()} PROJECT` })
+    .configureHelp({ subcommandTerm: (command) => `${command.name()} ${command.registeredArguments[0]?.name() ?? ''}` })
     .addHelpText('after', AFTER);
-  for (const command of [checkCommand, reckonCommand, calibrateCommand, convertCommand, serveCommand]) {
+  for (const command of [checkCommand, reckonCommand, calibrateCommand, convertCommand, adoptCommand, serveCommand]) {
     program.addCommand(command(finish));
   }
-  for (const each of [program, ...program.commands]) {
+  for (const each of [program, ...program.commands.flatMap((command) => [command, ...command.commands])]) {
     each
       .exitOverride()
       .configureOutput({ outputError: () => {} })

@@ -7,6 +7,14 @@ export { geometryFromJson } from './geojson/geometry-from-json.ts';
 export { geometryToJson, type JsonGeometry } from './geojson/geometry-to-json.ts';
 export { ONE_STRING_BYTES, readGeoJson } from './geojson/read-geojson.ts';
 export { type OutFeature, type WriteGeoJsonOptions, writeGeoJson } from './geojson/write-geojson.ts';
+export type { FieldGuess, MappingGuess, SpeciesMend } from './inventory/guess-mapping.ts';
+export {
+  INVENTORY_FIELDS,
+  type InventoryField,
+  type InventoryMapping,
+  readInventoryMapping,
+} from './inventory/inventory-mapping.ts';
+export type { AdoptionSummary } from './inventory/row-report.ts';
 export type { LayerEntry, LayerReading, LayerSource, RandomAccess } from './layer-reading.ts';
 export { type LayerFormat, READABLE_FORMATS, type WrittenFormat, writtenFormat } from './project/layer-format.ts';
 export { type LayerText, layerText } from './project/layer-text.ts';

@@ -215,7 +215,19 @@ function finished(
   }
   const count = shared.get(positionKey(geometry)) ?? 1;
   const crown = { geometry, properties: crownProperties(draft, mapping, claim.treeId, size, count) };
-  return { row, treeId: claim.treeId, action: notes.length > 0 ? 'mended' : 'taken', notes, geometry, crown };
+  return {
+    row,
+    treeId: claim.treeId,
+    action: notes.some((note) => !isEstimate(note)) ? 'mended' : 'taken',
+    notes,
+    geometry,
+    crown,
+  };
+}
+
+/** An estimate fills a gap; nothing that stood there was mended. */
+export function isEstimate({ field, from, to }: RowNote): boolean {
+  return field === 'spread_m' && from === null && to !== null;
 }
 
 type Size = Readonly<Record<string, unknown>>;

@@ -101,7 +101,7 @@ Roystonea regia
 Sabal palmetto
 Salix alba babylonica caprea fragilis matsudana nigra
 Sapium sebiferum
-Schinus molle terebinthifolia
+Schinus molle terebinthifolia terebinthifolius
 Sophora japonica
 Sorbus americana aria aucuparia intermedia
 Spathodea campanulata
@@ -140,7 +140,7 @@ export const PALMS: ReadonlySet<string> = new Set(
 
 export const CONIFERS: ReadonlySet<string> = new Set(
   (
-    'Abies Araucaria Cedrus Chamaecyparis Cryptomeria Cupressus Ginkgo Juniperus Larix Metasequoia Picea Pinus Podocarpus ' +
+    'Abies Araucaria Cedrus Chamaecyparis Cryptomeria Cupressus Juniperus Larix Metasequoia Picea Pinus Podocarpus ' +
     'Pseudotsuga Sequoia Sequoiadendron Taxodium Taxus Thuja Tsuga'
   ).split(' '),
 );

@@ -3,7 +3,7 @@ import type { Finding, Place } from '@crownfall/geometry';
 import { finding } from '@crownfall/survey';
 import { type CsvRecord, writeCsv } from '../csv/write-csv.ts';
 import { degree } from '../round.ts';
-import type { AdoptedRow, Adoption } from './adopt-rows.ts';
+import { type AdoptedRow, type Adoption, isEstimate } from './adopt-rows.ts';
 
 const COLUMNS = ['row', 'tree_id', 'action', 'lon', 'lat', 'field', 'as_it_stood', 'taken_as', 'why'];
 
@@ -50,8 +50,7 @@ export function adoptionSummary({ rows }: Adoption): AdoptionSummary {
     actions[action]++;
     if (refusal !== undefined) tally(refusals, refusal);
     if (!crown) continue;
-    for (const { field, why } of notes)
-      if (field !== 'spread_m' || !why.startsWith('estimated')) tally(mends, `${field}: ${reasonOf(why)}`);
+    for (const note of notes) if (!isEstimate(note)) tally(mends, `${note.field}: ${reasonOf(note.why)}`);
     const from = crown.properties.spread_from;
     if (from === 'estimated') tally(estimatedFrom, String(crown.properties.spread_basis));
     spreads[from === 'measured' || from === 'estimated' ? from : 'outlined']++;
