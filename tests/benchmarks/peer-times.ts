@@ -29,7 +29,7 @@ export interface PeerResult {
 }
 
 /** What a timed function returned, so that its work cannot be left out. */
-export const sink: unknown[] = [];
+const sink: unknown[] = [];
 
 /** One round to warm up, then `repeats` timed ones. */
 export function measure(repeats: number, work: () => unknown): Measured {

@@ -14,7 +14,7 @@ export const hasClippingCases = existsSync(FOLDER);
 /** One polygon as given: shell, then holes, whichever way they run. */
 export type Rings = readonly Float64Array[];
 export type Operation = 'intersection' | 'union' | 'difference' | 'xor';
-export const OPERATIONS: readonly Operation[] = ['intersection', 'union', 'difference', 'xor'];
+const OPERATIONS: readonly Operation[] = ['intersection', 'union', 'difference', 'xor'];
 
 export interface ClippingCase {
   readonly name: string;

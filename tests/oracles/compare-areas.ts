@@ -3,8 +3,8 @@ import { areasByCover } from './exact-area.ts';
 import { type OverlayCase, overlayAreas } from './overlay-case.ts';
 
 /** Areas agree when they differ by less than the larger of both: share of the area, and m². */
-export const RELATIVE = 1e-9;
-export const ABSOLUTE_M2 = 1e-9;
+const RELATIVE = 1e-9;
+const ABSOLUTE_M2 = 1e-9;
 
 export interface Disagreement {
   readonly number: number;

@@ -3,11 +3,11 @@ import type { OverlayInput, Region } from '@crownfall/geometry';
 import type { RandomStream } from '@crownfall/statistics';
 
 /** Turns in radians: none, odd ones, and ones so slight that edges are almost upright. */
-export const ANGLES = [0, 0.3, Math.PI / 4, 1.234567, Math.PI / 2, 0.001, 1e-9, 1e-12];
+const ANGLES = [0, 0.3, Math.PI / 4, 1.234567, Math.PI / 2, 0.001, 1e-9, 1e-12];
 /** Grid to which turned corners are snapped, in cells per metre; 0 = not at all. A power of two and a decimal one. */
-export const SNAPS = [0, 2 ** 20, 1e3];
+const SNAPS = [0, 2 ** 20, 1e3];
 /** Distance from the origin to which all is shifted, m. */
-export const SHIFTS_M = [0, 5e6];
+const SHIFTS_M = [0, 5e6];
 
 export interface Placing {
   readonly angle: number;

@@ -4,7 +4,7 @@ import { RandomStream } from '@crownfall/statistics';
 import { logUniform, randomPolygon } from './random-regions.ts';
 
 /** 500 km from the origin of coordinates. */
-export const FAR_M = { x: 400_000.25, y: 300_000.5 };
+const FAR_M = { x: 400_000.25, y: 300_000.5 };
 const SMALLEST_M = 1e-3;
 const LARGEST_M = 1e5;
 
