@@ -107,6 +107,18 @@ export const EN: Catalogue = {
       what: 'The imagery does not cover the project[: it covers {extent}][; the pavement lies in {other_extent}]',
       remedy: 'Check that it is the right picture and that its coordinate system is stated correctly.',
     },
+    'store-newer': {
+      what: 'The project file is of version {got}; this program knows versions up to {known}',
+      remedy: 'Install the newer Crownfall that wrote it. The file was left as it is.',
+    },
+    'store-migrated': {
+      what: 'The project file was brought from version {from} to {to}; the file as it was is kept as {copy}',
+      remedy: 'Keep the copy until you have seen that all is well.',
+    },
+    'store-columns-adopted': {
+      what: 'Another program has changed the columns of {layers}; from now on they are journaled too',
+      remedy: 'Nothing to do. What was written to new columns before this has no entry in the journal.',
+    },
     'imagery-encoding-unsupported': {
       what: 'The image is stored in a way that is not read: {problem}',
       remedy: 'Save it as a GeoTIFF with deflate, LZW or JPEG compression and 8-bit or 16-bit bands.',

@@ -107,6 +107,18 @@ export const ES: Catalogue = {
       what: 'La imagen no cubre el proyecto[: cubre {extent}][; el pavimento está en {other_extent}]',
       remedy: 'Compruebe que es la imagen correcta y que su sistema de coordenadas está bien indicado.',
     },
+    'store-newer': {
+      what: 'El archivo del proyecto es de la versión {got}; este programa conoce hasta la versión {known}',
+      remedy: 'Instale la versión más reciente de Crownfall que lo escribió. El archivo quedó como estaba.',
+    },
+    'store-migrated': {
+      what: 'El archivo del proyecto pasó de la versión {from} a la {to}; el archivo anterior se conserva como {copy}',
+      remedy: 'Conserve la copia hasta comprobar que todo está bien.',
+    },
+    'store-columns-adopted': {
+      what: 'Otro programa cambió las columnas de {layers}; desde ahora también quedan en el registro de cambios',
+      remedy: 'No hay nada que hacer. Lo escrito antes en columnas nuevas no figura en el registro.',
+    },
     'imagery-encoding-unsupported': {
       what: 'La imagen está guardada de un modo que no se lee: {problem}',
       remedy: 'Guárdela como GeoTIFF con compresión deflate, LZW o JPEG y bandas de 8 o 16 bits.',
