@@ -95,12 +95,19 @@ function featureBytes(
   const builder = new Builder();
   const values = propertyBytes(properties, columns);
   const propertiesAt = values.length > 0 ? Feature.createPropertiesVector(builder, values) : null;
-  const geometryAt = geometry && buildGeometry(builder, parseGeometry(geometry as Parameters<typeof parseGeometry>[0]));
+  const geometryAt = geometry && buildGeometry(builder, parsedGeometry(geometry));
   Feature.startFeature(builder);
   if (geometryAt !== null) Feature.addGeometry(builder, geometryAt);
   if (propertiesAt !== null) Feature.addProperties(builder, propertiesAt);
   builder.finishSizePrefixed(Feature.endFeature(builder));
   return builder.asUint8Array();
+}
+
+/** The library leaves out where the only line of a multi-line ends, which other readers need. */
+function parsedGeometry(geometry: NonNullable<JsonGeometry>): ReturnType<typeof parseGeometry> {
+  const parsed = parseGeometry(geometry as Parameters<typeof parseGeometry>[0]);
+  const ends = parsed.ends ?? (geometry.type === 'MultiLineString' ? [parsed.xy.length / 2] : undefined);
+  return { ...parsed, ends };
 }
 
 /** Column number (two bytes) and value of each field that has one; texts with their length before them. */
