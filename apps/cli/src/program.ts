@@ -31,7 +31,15 @@ export function buildProgram(finish: Finish): Command {
     .helpCommand(false)
     .configureHelp({ subcommandTerm: (command) => `${command.name()} ${command.registeredArguments[0]?.name() ?? ''}` })
     .addHelpText('after', AFTER);
-  for (const command of [checkCommand, reckonCommand, calibrateCommand, convertCommand, adoptCommand, serveCommand]) {
+  for (const command of [
+    checkCommand,
+    reckonCommand,
+    calibrateCommand,
+    convertCommand,
+    adoptCommand,
+    imageryCommand,
+    serveCommand,
+  ]) {
     program.addCommand(command(finish));
   }
   for (const each of [program, ...program.commands.flatMap((command) => [command, ...command.commands])]) {

@@ -3,14 +3,31 @@ import type { Command, CommanderError } from 'commander';
 
 /** A message for an unknown command or option, a missing value or argument; never a bare refusal. */
 export function explainMisuse(program: Command, argv: readonly string[], error: CommanderError): string {
-  const command = program.commands.find((each) => each.name() === argv.find((word) => !word.startsWith('-')));
-  const path = command ? `crownfall ${command.name()}` : 'crownfall';
-  const stray = strayOption(command ?? program, argv);
-  if (stray !== undefined) return unknown('option', stray, optionNames(command ?? program), path);
+  const command = commandIn(program, argv);
+  const path = pathOf(command);
+  const stray = strayOption(command, argv);
+  if (stray !== undefined) return unknown('option', stray, optionNames(command), path);
   const given = /'([^']+)'/.exec(error.message)?.[1] ?? '';
-  if (!command && given !== '' && !given.startsWith('-')) return unknown('command', given, commandNames(program), path);
+  if (command.commands.length > 0 && given !== '' && !given.startsWith('-')) {
+    return unknown('command', given, commandNames(command), path);
+  }
   const words = error.message.replace(/^error: /, '');
   return `crownfall: ${words}\nSee: ${path} --help`;
+}
+
+/** The command that the words lead to: `imagery prepare` is one within another. */
+function commandIn(program: Command, argv: readonly string[]): Command {
+  let command = program;
+  for (const word of argv.filter((each) => !each.startsWith('-'))) {
+    const next = command.commands.find((each) => each.name() === word);
+    if (next === undefined) break;
+    command = next;
+  }
+  return command;
+}
+
+function pathOf(command: Command): string {
+  return command.parent ? `${pathOf(command.parent)} ${command.name()}` : 'crownfall';
 }
 
 /** An option that the command does not have; named even when the parser stumbled over something else first. */
