@@ -63,7 +63,7 @@ export interface LayerSummary {
   readonly fields: readonly { readonly name: string; readonly type: FieldType }[];
 }
 
-export type FieldType = 'text' | 'number' | 'integer' | 'boolean' | 'day';
+export type FieldType = 'text' | 'number' | 'integer' | 'boolean' | 'day' | 'numbers';
 
 /** One change a person makes to one record. */
 export type Edit =
@@ -92,7 +92,7 @@ export type Edit =
     };
 
 /** A name that the client made for this request (a UUID): repeating the request changes nothing and answers the same. */
-export interface Request extends Writer {
+export interface EditRequest extends Writer {
   readonly requestId?: string;
 }
 
@@ -163,7 +163,8 @@ export interface Change extends Writer {
   readonly version: number;
 }
 
-export type StepKind = 'edit' | 'undo' | 'redo' | 'import' | 'outside';
+/** `note`: what no undoing takes back (visits, results, conflicts). `outside`: another program wrote. */
+export type StepKind = 'edit' | 'undo' | 'redo' | 'import' | 'note' | 'outside';
 
 /** A change with what was there before and after, field by field; `geometry` is a field as well. */
 export interface ChangeInFull extends Change {
@@ -214,6 +215,15 @@ export interface ResultTable {
   readonly rows: Iterable<{ readonly geometry: LonLatGeometry; readonly properties: Properties }>;
 }
 
+export interface ResultPage {
+  readonly rows: readonly {
+    readonly resultId: number;
+    readonly geometry: LonLatGeometry;
+    readonly properties: Properties;
+  }[];
+  readonly next: number | null;
+}
+
 /** Where a layer's features come from and how the project calls their file. */
 export interface LayerImport {
   readonly layer: LayerName;
@@ -240,7 +250,7 @@ export interface ProjectStore {
   wholeLayer(layer: LayerName): AsyncIterable<readonly StoredRecord[]>;
 
   /** All edits that can be applied are, in one transaction; when the promise is kept they are on the disk. */
-  applyEdits(edits: readonly Edit[], request: Request): Promise<EditAnswer>;
+  applyEdits(edits: readonly Edit[], request: EditRequest): Promise<EditAnswer>;
   /** Conflicts, open ones first. */
   conflicts(state?: Conflict['state']): Promise<readonly Conflict[]>;
   /** `take` applies the edit to the record as it stands now; `drop` leaves the record. Both are kept in the journal. */
@@ -271,7 +281,7 @@ export interface ProjectStore {
   /** Replaces the results of the last run, all or none. */
   saveResults(tables: readonly ResultTable[], writer: Writer): Promise<void>;
   resultTables(): Promise<readonly { readonly name: string; readonly count: number }[]>;
-  results(name: string, query?: Omit<RecordQuery, 'where' | 'days'>): Promise<RecordPage>;
+  results(name: string, query?: Pick<RecordQuery, 'bbox' | 'ids' | 'after' | 'limit'>): Promise<ResultPage>;
 
   /** Replaces a whole layer in one pass and one transaction; one entry in the journal. Returns how many came in. */
   importLayer(source: LayerImport, writer: Writer): Promise<number>;
