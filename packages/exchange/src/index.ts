@@ -24,3 +24,30 @@ export { CALIBRATION_FILE, calibrationText, RATERS_FILE, ratersText } from './pr
 export { blockFeature, pavementFeature, treeFeature } from './results/result-features.ts';
 export { type ResultFile, type RunFacts, resultFiles } from './results/result-files.ts';
 export { degree, m2, metre, pct, rounded, share } from './round.ts';
+export type {
+  Blame,
+  Change,
+  ChangeInFull,
+  Conflict,
+  Edit,
+  EditAnswer,
+  EditOutcome,
+  EditRequest,
+  LayerImport,
+  LayerSummary,
+  LonLatBox,
+  ProjectFacts,
+  ProjectStore,
+  Properties,
+  RecordKey,
+  RecordPage,
+  RecordQuery,
+  ResultTable,
+  StepKind,
+  StoredRecord,
+  StoreOpening,
+  UndoOutcome,
+  Visit,
+  VisitOutcome,
+  Writer,
+} from './store/project-store.ts';

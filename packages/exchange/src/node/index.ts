@@ -4,5 +4,10 @@ export { type ConvertReport, convertProject } from './convert-project.ts';
 export { Outage } from './outage.ts';
 export { guessInventory, type InventoryGuess } from './read-inventory.ts';
 export { projectFolder, type ReadProjectOptions, readProject } from './read-project.ts';
+export {
+  createProjectStore,
+  type OpenStoreOptions,
+  openProjectStore,
+} from './store/open-project-store.ts';
 export { type TextFile, writeFiles } from './write-files.ts';
 export { writeResults } from './write-results.ts';

@@ -1,0 +1,137 @@
+/** Edits with the version that the person saw; what somebody else wrote first becomes a conflict. */
+import type { LayerName } from '@crownfall/survey';
+import type {
+  Conflict,
+  Edit,
+  EditAnswer,
+  EditOutcome,
+  EditRequest,
+  StoredRecord,
+  Writer,
+} from '../../store/project-store.ts';
+import { addConflict, conflictOf } from './conflicts.ts';
+import { deleteRecord, findRecord, insertRecord, type JournalState, replaceRecord, stateRecord } from './record-sql.ts';
+import { keepAnswer, keptAnswer } from './requests.ts';
+import type { Query, SqlSession } from './sql-session.ts';
+
+export async function applyEdits(
+  session: SqlSession,
+  edits: readonly Edit[],
+  request: EditRequest,
+): Promise<EditAnswer> {
+  const { requestId, ...writer } = request;
+  const { value, step } = await session.write({ ...writer, kind: 'edit' }, async (query, ownStep) => {
+    const kept = requestId === undefined ? null : await keptAnswer(query, requestId);
+    if (kept !== null) return { value: kept, isStep: false };
+    const outcomes: EditOutcome[] = [];
+    for (const edit of edits) outcomes.push(await applyEdit(query, edit, writer));
+    const isStep = outcomes.some(({ outcome }) => outcome === 'applied');
+    const answer: EditAnswer = { step: isStep ? ownStep : null, outcomes, repeated: false };
+    if (requestId !== undefined) await keepAnswer(query, requestId, answer);
+    return { value: answer, isStep };
+  });
+  return value.repeated ? value : { ...value, step };
+}
+
+async function applyEdit(query: Query, edit: Edit, writer: Writer): Promise<EditOutcome> {
+  if (edit.action === 'insert') return applied(await insertRecord(query, edit.layer, edit));
+  const current = await findRecord(query, edit.layer, edit.recordId);
+  if (current?.version === edit.expectedVersion) return change(query, edit, current);
+  if (current === null && !(await wasThere(query, edit.layer, edit.recordId))) {
+    return { outcome: 'unknown', layer: edit.layer, recordId: edit.recordId };
+  }
+  return { outcome: 'conflict', conflict: await addConflict(query, edit, writer, current) };
+}
+
+/** Applies an edit to the record as it stands, whatever version was seen. */
+export async function change(
+  query: Query,
+  edit: Exclude<Edit, { action: 'insert' }>,
+  current: StoredRecord,
+): Promise<EditOutcome> {
+  const { layer, recordId } = current;
+  if (edit.action === 'delete') {
+    await deleteRecord(query, layer, recordId);
+    return { outcome: 'applied', recordId, version: current.version + 1, record: null };
+  }
+  const properties = merged(current.properties, edit.properties ?? {});
+  return applied(
+    await replaceRecord(query, { layer, recordId, geometry: edit.geometry ?? current.geometry, properties }),
+  );
+}
+
+const applied = (record: StoredRecord): EditOutcome => ({
+  outcome: 'applied',
+  recordId: record.recordId,
+  version: record.version,
+  record,
+});
+
+/** Null empties a field; new fields come last. */
+function merged(before: StoredRecord['properties'], changes: StoredRecord['properties']): StoredRecord['properties'] {
+  return Object.fromEntries(
+    Object.entries({ ...before, ...changes }).filter(([, value]) => value !== null && value !== undefined),
+  );
+}
+
+async function wasThere(query: Query, layer: LayerName, recordId: number): Promise<boolean> {
+  const [row] = await query('SELECT crownfall.versions_of($1, $2) AS version', [layer, recordId]);
+  return (row.version as number) > 0;
+}
+
+/** Takes the edit of a conflict into the record as it stands now, or drops it. Null when there is no such open conflict. */
+export async function decideConflict(
+  session: SqlSession,
+  conflictId: number,
+  decision: 'take' | 'drop',
+  writer: Writer,
+): Promise<EditOutcome | null> {
+  const { value } = await session.write({ ...writer, kind: 'edit' }, async (query) => {
+    const [row] = await query(
+      "SELECT * FROM crownfall.conflicts WHERE conflict_id = $1 AND state = 'open' FOR UPDATE",
+      [conflictId],
+    );
+    if (row === undefined) return { value: null, isStep: false };
+    const conflict = await conflictOf(query, row);
+    const outcome = decision === 'take' ? await take(query, conflict) : dropped(conflict);
+    const state = decision === 'take' ? 'taken' : 'dropped';
+    await query('UPDATE crownfall.conflicts SET state = $2, decided_by = $3, decided_at = $4 WHERE conflict_id = $1', [
+      conflictId,
+      state,
+      writer.author,
+      writer.at,
+    ]);
+    await query("SELECT crownfall.note('conflicts', $1, 'update', 2, NULL, NULL, NULL)", [conflictId]);
+    return { value: outcome, isStep: decision === 'take' };
+  });
+  return value;
+}
+
+/** A record that was deleted meanwhile comes back as it was, with the change. */
+async function take(query: Query, { given, current, layer, recordId }: Conflict): Promise<EditOutcome> {
+  if (given.action === 'insert') throw new Error('an insert cannot conflict');
+  if (current !== null) return change(query, given, current);
+  if (given.action === 'delete')
+    return { outcome: 'applied', recordId, version: await lastVersion(query, layer, recordId), record: null };
+  const [row] = await query(
+    "SELECT before FROM crownfall.journal WHERE layer = $1 AND record_id = $2 AND action = 'delete' ORDER BY change DESC LIMIT 1",
+    [layer, recordId],
+  );
+  const before = stateRecord(row.before as JournalState);
+  const properties = merged(before.properties, given.properties ?? {});
+  return applied(
+    await insertRecord(query, layer, { geometry: given.geometry ?? before.geometry, properties }, recordId),
+  );
+}
+
+async function lastVersion(query: Query, layer: LayerName, recordId: number): Promise<number> {
+  const [row] = await query('SELECT crownfall.versions_of($1, $2) AS version', [layer, recordId]);
+  return row.version as number;
+}
+
+const dropped = ({ current, recordId, given }: Conflict): EditOutcome => ({
+  outcome: 'applied',
+  recordId,
+  version: current?.version ?? (given.action === 'insert' ? 1 : given.expectedVersion),
+  record: current,
+});
