@@ -21,6 +21,17 @@ export function withCommonOptions(command: Command): Command {
     .option('--debug', 'on a failure, print where in the program it happened');
 }
 
+/** Reads a whole number from `least` up. */
+export function wholeFrom(least: number): (text: string) => number {
+  return (text) => {
+    const value = Number(text);
+    if (!/^\d+$/.test(text) || value < least || !Number.isSafeInteger(value)) {
+      throw new InvalidArgumentError(`Expected a whole number from ${least}.`);
+    }
+    return value;
+  };
+}
+
 /** Reads a port: a whole number from 0 (any free port) to 65535. */
 export function readPort(text: string): number {
   const port = Number(text);

@@ -1,10 +1,9 @@
 /** Reckons a project, writes all results, prints the ranking. */
 import { type Assessment, isStopped } from '@crownfall/assessment';
 import { writeResults } from '@crownfall/exchange/node';
-import type { Finding } from '@crownfall/geometry';
-import { findingsReport } from '../reports/findings-report.ts';
 import { rankingJson } from '../reports/ranking-json.ts';
 import { rankingReport } from '../reports/ranking-report.ts';
+import { reportStopped } from '../reports/stopped-report.ts';
 import { EXIT } from '../terminal/failure.ts';
 import { progressOn } from '../terminal/progress.ts';
 import { versions } from '../versions.ts';
@@ -14,15 +13,18 @@ import { reckonedProject } from './reckoned-project.ts';
 export interface ReckonOptions extends CommonOptions {
   readonly out: string;
   readonly rows: number;
+  readonly draws: number;
+  readonly seed: number;
+  readonly workers: number;
 }
 
 /** Characters to a line of a pipe or a file, which have no width of their own. */
-const DEFAULT_WIDTH = 120;
+const DEFAULT_WIDTH = 140;
 
 export async function reckon(project: string, options: ReckonOptions): Promise<number> {
   const progress = progressOn(process.stderr, options.quiet === true);
   try {
-    const { input, outcome, timings } = await reckonedProject(project, progress);
+    const { input, outcome, timings } = await reckonedProject(project, progress, options);
     if (isStopped(outcome)) {
       progress.end();
       return reportStopped(input.title || project, outcome.findings, options);
@@ -40,11 +42,4 @@ export async function reckon(project: string, options: ReckonOptions): Promise<n
 function report(assessment: Assessment, { json, out, rows }: ReckonOptions): string {
   if (json) return JSON.stringify(rankingJson(assessment, out), null, 2);
   return rankingReport(assessment, { rows, out, width: process.stdout.columns ?? DEFAULT_WIDTH });
-}
-
-function reportStopped(title: string, findings: readonly Finding[], { json }: ReckonOptions): number {
-  if (json) process.stdout.write(`${JSON.stringify({ title, stopped: true, findings }, null, 2)}\n`);
-  process.stderr.write(`${findingsReport(title, findings, { all: false })}\n`);
-  process.stderr.write('\nNothing was reckoned. Earlier results, if any, are untouched.\n');
-  return EXIT.dataStops;
 }

@@ -1,9 +1,19 @@
 /** Reads and reckons a project, telling the progress; the part that `check` and `reckon` share. */
 import { performance } from 'node:perf_hooks';
-import { type Assessment, assess, type Stage, type Stopped } from '@crownfall/assessment';
+import {
+  type Assessment,
+  drawWorkOf,
+  expectDraws,
+  finishedAssessment,
+  isStopped,
+  reckonProject,
+  type Stage,
+  type Stopped,
+} from '@crownfall/assessment';
 import { readProject } from '@crownfall/exchange/node';
 import type { ProjectInput } from '@crownfall/survey';
 import type { Progress } from '../terminal/progress.ts';
+import { type DrawOptions, drawRanges } from './draw-ranges.ts';
 
 export interface Reckoned {
   readonly input: ProjectInput;
@@ -25,18 +35,26 @@ const STAGES: Readonly<Record<Stage, { readonly words: string; readonly from: nu
   results: { words: 'Gathering results', from: 0.9 },
 };
 
-export async function reckonedProject(path: string, progress: Progress): Promise<Reckoned> {
+/** No draws: ranges stay unknown. */
+const NO_DRAWS: DrawOptions = { draws: 0, seed: 1, workers: 1 };
+
+export async function reckonedProject(path: string, progress: Progress, options = NO_DRAWS): Promise<Reckoned> {
+  expectDraws(options.draws);
   const clock = stageClock();
   clock.begin('read');
   progress.stage(`Reading ${path}`, 0);
   const input = await readProject(path);
-  const outcome = assess(input, {
-    progress: (stage, done) => {
-      if (done > 0) return;
-      clock.begin(stage);
-      progress.stage(STAGES[stage].words, STAGES[stage].from);
-    },
-  });
+  const begin = (stage: Stage, done: number): void => {
+    if (done > 0) return;
+    clock.begin(stage);
+    progress.stage(STAGES[stage].words, STAGES[stage].from);
+  };
+  const reckoned = reckonProject(input, begin);
+  if (isStopped(reckoned)) return { input, outcome: reckoned, timings: clock.end() };
+  const { draws, seed } = options;
+  if (draws > 0) begin('draws', 0);
+  const drawn = draws > 0 ? await drawRanges(drawWorkOf(reckoned, seed), options) : undefined;
+  const outcome = finishedAssessment(reckoned, { seed, drawn, progress: begin });
   return { input, outcome, timings: clock.end() };
 }
 

@@ -42,7 +42,7 @@ export function treeFeature(tree: TreeResult): OutFeature {
     dose: share(tree.dose),
     dripline_m2: m2(tree.driplineM2),
     fallout_m2: m2(tree.falloutM2),
-    stained_m2: m2(tree.stainedM2.value),
+    ...stainedColumns(tree.stainedM2),
   };
   return { geometry: tree.geometry, properties: withExtra(properties, tree.extra) };
 }
