@@ -22,7 +22,14 @@ export {
 export { imageQuality, type QualityFlag } from './analysis/image-quality.ts';
 export { type MarkedCrown, markedPixels, separateByMarks } from './analysis/marked-separation.ts';
 export { middleOfCut, type OtsuCut, otsu } from './analysis/otsu.ts';
-export type { PixelCover } from './analysis/pixel-cover.ts';
+export {
+  type DarknessRefused,
+  type PavementDarkness,
+  type PavementTone,
+  pavementDarkness,
+  pavementTone,
+} from './analysis/pavement-darkness.ts';
+export { type PavementInView, pavementInView, type ViewRegions } from './analysis/pavement-in-view.ts';
 export {
   MOST_VERTICES,
   type OutlineAnswer,

@@ -2,12 +2,13 @@
  * The share of a crown that looks browned from above: a suggestion for a person to confirm, never a rating by itself.
  * Method, assumptions and accuracy: docs/methods/browned-share.md.
  */
+
+import type { PixelCoverage } from '@crownfall/geometry';
 import { type Interval, percentileBootstrap } from '@crownfall/statistics';
 import type { Window } from '../window.ts';
 import { saturation } from './foliage-histogram.ts';
 import type { FoliageSeparation } from './foliage-separation.ts';
 import { linearScore } from './marked-separation.ts';
-import type { PixelCover } from './pixel-cover.ts';
 import { type ColourBands, colourBands, vegetationIndex } from './vegetation-index.ts';
 
 /** Fewer lit leaf pixels than this give no suggestion: the image is too coarse for the crown. */
@@ -62,7 +63,7 @@ type Kind = 'sound' | 'browned' | 'shaded' | 'not-leaf' | 'no-data';
  */
 export function brownedShare(
   window: Window,
-  cover: PixelCover,
+  cover: PixelCoverage,
   separation: FoliageSeparation,
   options: BrownedShareOptions,
 ): BrownedShare {

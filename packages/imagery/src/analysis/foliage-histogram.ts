@@ -3,8 +3,8 @@
  * saturation. Gathered window by window, so an image of any size takes one pass and a few megabytes.
  */
 
+import type { PixelCoverage } from '@crownfall/geometry';
 import type { Window } from '../window.ts';
-import type { PixelCover } from './pixel-cover.ts';
 import { colourBands, indexBand, type VegetationIndex } from './vegetation-index.ts';
 
 /** Index from −1 to 1 (beyond, which only VARI near its pole reaches, counted in the end bins). */
@@ -32,7 +32,7 @@ export function emptyFoliageHistogram(index: VegetationIndex, white: number): Fo
 export function addCrowns(
   histogram: FoliageHistogram,
   window: Window,
-  covers: readonly PixelCover[],
+  covers: readonly PixelCoverage[],
 ): FoliageHistogram {
   const { values, defined } = indexBand(histogram.index, window);
   const { red, green, blue } = colourBands(window);

@@ -5,6 +5,8 @@
  * Sources (from memory): Fisher 1936, Annals of Eugenics 7, 179–188; Hastie, Tibshirani and Friedman 2009, The Elements of
  * Statistical Learning, sections 4.3 (linear discriminant), 4.4 (logistic), 7.10 (cross-validation).
  */
+
+import type { PixelCoverage } from '@crownfall/geometry';
 import { fitBinomial } from '@crownfall/statistics';
 import type { Window } from '../window.ts';
 import { BRIGHTNESS_BINS, binOf, SATURATION_BINS, saturation } from './foliage-histogram.ts';
@@ -15,7 +17,6 @@ import {
   SEPARATION_DEFAULTS,
   type SeparationOptions,
 } from './foliage-separation.ts';
-import type { PixelCover } from './pixel-cover.ts';
 import { colourBands, type PixelColour } from './vegetation-index.ts';
 
 /** Pixels of one marked crown. */
@@ -30,7 +31,7 @@ const PIXELS_PER_CROWN = 400;
 /**
  * Pixels of a crown for `separateByMarks`, at most 400, evenly spread over those wholly inside the outline that hold data.
  */
-export function markedPixels(window: Window, { pixels, weights }: PixelCover): readonly PixelColour[] {
+export function markedPixels(window: Window, { pixels, weights }: PixelCoverage): readonly PixelColour[] {
   const { red, green, blue, nearInfrared } = colourBands(window);
   const inside = Array.from(pixels).filter((p, k) => weights[k] > 0.999 && window.missing[p] === 0);
   const step = Math.max(1, inside.length / PIXELS_PER_CROWN);
