@@ -1,10 +1,10 @@
 /** The whole job in its order: survey, ground, stain, rank, draws, results. */
-import type { Finding } from '@crownfall/geometry';
-import { asOfDay, type ProjectInput, readSurvey, type Settings } from '@crownfall/survey';
+import { type CrownScene, type Finding, type OverlayLedger, reckonOverlay, sceneInput } from '@crownfall/geometry';
+import { asOfDay, type ProjectInput, readSurvey, type Settings, type Survey } from '@crownfall/survey';
 import { drawPart } from './draws/draw-part.ts';
 import { type DrawWork, drawWork } from './draws/draw-work.ts';
 import { type DrawnRanges, expectDraws, gatherDraws } from './draws/drawn-ranges.ts';
-import { reckonGeometry } from './ground/reckon-geometry.ts';
+import { crownScene, groundOf, type PlacedGround, placeGround } from './ground/reckon-geometry.ts';
 import { noProgress, type Progress } from './progress.ts';
 import { rank } from './rank-stage.ts';
 import type { Assessment } from './result.ts';
@@ -51,15 +51,47 @@ export function assess(input: ProjectInput, options: AssessOptions = {}): Assess
   return finishedAssessment(reckoned, { seed, drawn, progress });
 }
 
+/** A job whose crowns, pavement and blocks are placed; only areas are missing. */
+export interface Placed {
+  readonly input: ProjectInput;
+  readonly survey: Survey;
+  readonly settings: Settings;
+  readonly findings: readonly Finding[];
+  readonly ground: PlacedGround;
+}
+
 /** All but the draws: for a caller who shares them out among workers with `drawWorkOf` and `drawPart`. */
 export function reckonProject(input: ProjectInput, progress: Progress = noProgress): Reckoned | Stopped {
+  const placed = placeProject(input, progress);
+  if (isStopped(placed)) return placed;
+  const overlay = reckonOverlay(sceneInput(sceneOf(placed)), (done, total) => progress('overlay', done, total));
+  return reckonPlaced(placed, overlay, progress);
+}
+
+/** Everything before the overlay: for a caller who shares the overlay out with `overlayJob(sceneOf(placed))`. */
+export function placeProject(input: ProjectInput, progress: Progress = noProgress): Placed | Stopped {
   progress('survey', 0, 1);
   const { survey, settings, findings } = readSurvey(input);
   if (stops(findings)) return { stopped: true, findings };
   progress('survey', 1, 1);
+  const ground = placeGround(survey, settings, progress);
+  progress('overlay', 0, 1);
+  return { input, survey, settings, findings, ground };
+}
 
+/** What the overlay of a placed job is reckoned from. */
+export function sceneOf({ ground, settings }: Placed): CrownScene {
+  return crownScene(ground, settings);
+}
+
+/** A placed job with the overlay of its scene: stained areas and ranks. */
+export function reckonPlaced(
+  { input, survey, settings, findings, ground: placed }: Placed,
+  overlay: OverlayLedger,
+  progress: Progress = noProgress,
+): Reckoned | Stopped {
   const asOf = asOfDay(survey, settings);
-  const ground = reckonGeometry(survey, settings, progress);
+  const ground = groundOf(placed, overlay);
   if (stops(ground.findings)) return { stopped: true, findings: [...findings, ...ground.findings] };
   progress('stain', 0, 1);
   const stain = reckonStain(ground, survey, settings, asOf);

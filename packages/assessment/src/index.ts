@@ -4,9 +4,13 @@ export {
   drawWorkOf,
   finishedAssessment,
   isStopped,
+  type Placed,
+  placeProject,
   type Reckoned,
+  reckonPlaced,
   reckonProject,
   type Stopped,
+  sceneOf,
 } from './assess.ts';
 export {
   calibrateProject,

@@ -34,6 +34,7 @@ export {
   reckonInShares,
   ShareReckoner,
   type ShareWorker,
+  sceneInput,
   sharesOf,
 } from './overlay/overlay-job.ts';
 export { type NumberedRegion, type OverlayStream, reckonStream } from './overlay/overlay-stream.ts';

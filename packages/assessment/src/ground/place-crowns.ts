@@ -2,6 +2,7 @@
 import {
   crownOutline,
   crownShapeInPlane,
+  type FalloutRecipe,
   type Finding,
   type LocalPlane,
   meanSpread,
@@ -60,12 +61,15 @@ export function placeCrowns(
 }
 
 /** Fallout zones by crown, made anew each time one is asked for, so that they are never all in memory. */
-export function zonesOf(
-  crowns: readonly PlacedCrown[],
-  settings: Pick<Settings, 'drift_rings' | 'wind' | 'chord_tolerance_m'>,
-): ZoneSource {
-  const { drift_rings: driftRings, wind, chord_tolerance_m: chordToleranceM } = settings;
-  return zonesFromCrowns(crowns.length, (i) => crowns[i].outline, { driftRings, wind, chordToleranceM });
+export function zonesOf(crowns: readonly PlacedCrown[], settings: FalloutSettings): ZoneSource {
+  return zonesFromCrowns(crowns.length, (i) => crowns[i].outline, falloutRecipe(settings));
+}
+
+type FalloutSettings = Pick<Settings, 'drift_rings' | 'wind' | 'chord_tolerance_m'>;
+
+/** How the settings make fallout zones of outlines. */
+export function falloutRecipe({ drift_rings, wind, chord_tolerance_m }: FalloutSettings): FalloutRecipe {
+  return { driftRings: drift_rings, wind, chordToleranceM: chord_tolerance_m };
 }
 
 /** Index of the crowns' boxes; null without crowns. */

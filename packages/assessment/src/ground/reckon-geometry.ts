@@ -1,11 +1,13 @@
 /** The geometry stage: everything placed on one plane and overlaid once. Nothing after it asks for a coordinate again. */
 import {
+  type CrownScene,
   equalAreaPlane,
   type Finding,
   type LocalPlane,
   type OverlayInput,
   type OverlayLedger,
   reckonOverlay,
+  sceneInput,
 } from '@crownfall/geometry';
 import type { Settings, Survey } from '@crownfall/survey';
 import { noProgress, type Progress } from '../progress.ts';
@@ -13,7 +15,7 @@ import { RegionLookup } from '../region-lookup.ts';
 import { allPositions } from './all-positions.ts';
 import type { Ground } from './ground.ts';
 import { derived, type PlacedBlocks, placeBlocks } from './place-blocks.ts';
-import { crownBoxes, type PlacedCrown, placeCrowns, zonesOf } from './place-crowns.ts';
+import { crownBoxes, falloutRecipe, type PlacedCrown, placeCrowns } from './place-crowns.ts';
 import { type PlacedPavement, placePavement } from './place-pavement.ts';
 
 /** Everything with its outline in the plane, before the overlay. */
@@ -49,8 +51,18 @@ export function placeGround(survey: Survey, settings: Settings, progress: Progre
   return { plane, crowns, pieces, candidates, findings };
 }
 
-export function overlayInput({ crowns, pieces, candidates }: PlacedGround, settings: Settings): OverlayInput {
-  return { zones: zonesOf(crowns, settings), pieces: pieces.regions, blocks: candidates.regions };
+export function overlayInput(placed: PlacedGround, settings: Settings): OverlayInput {
+  return sceneInput(crownScene(placed, settings));
+}
+
+/** What the overlay is reckoned from, as plain regions that can be shared out among threads. */
+export function crownScene({ crowns, pieces, candidates }: PlacedGround, settings: Settings): CrownScene {
+  return {
+    crowns: crowns.map(({ outline }) => outline),
+    recipe: falloutRecipe(settings),
+    pieces: pieces.regions,
+    blocks: candidates.regions,
+  };
 }
 
 /** The second half of {@link reckonGeometry}: what the later stages read. */

@@ -31,6 +31,11 @@ export interface CrownScene {
   readonly blocks: readonly Region[];
 }
 
+/** The scene as the overlay reads it, zones made when they are needed. */
+export function sceneInput({ crowns, recipe, pieces, blocks }: CrownScene): OverlayInput {
+  return { zones: zonesFromCrowns(crowns.length, (i) => crowns[i], recipe), pieces, blocks };
+}
+
 /** Makes a job of regions in the plane. With `shared` its arrays lie in shared memory and posting it copies nothing. */
 export function overlayJob({ crowns, recipe, pieces, blocks }: CrownScene, shared: boolean): OverlayJob {
   const flat = {
