@@ -248,7 +248,7 @@ describe.skipIf(!installed)('files between us and GDAL', () => {
   ] as const)('we convert to %s, GDAL reads it', async (format, options) => {
     const home = project('crowns.geojson');
     const to = join(home, `as-${format}`);
-    await convertProject(home, to, format);
+    await convertProject(home, to, { format });
     const seen = JSON.parse(
       gdal(
         'ogr2ogr',

@@ -1,5 +1,5 @@
-/** Copies a project into another folder and format, and says what was written. */
-import { type WrittenFormat, writtenFormat } from '@crownfall/exchange';
+/** Copies a project into another folder and format or into one GeoPackage file, and says what was written. */
+import { type Writer, type WrittenFormat, writtenFormat } from '@crownfall/exchange';
 import { type ConvertReport, convertLayer, convertProject } from '@crownfall/exchange/node';
 import { findingsReport } from '../reports/findings-report.ts';
 import { EXIT } from '../terminal/failure.ts';
@@ -24,7 +24,8 @@ export async function convert(project: string, options: ConvertOptions): Promise
 /** A single layer when both names say so, else a project. */
 function converted(from: string, options: ConvertOptions, progress: Progress): Promise<ConvertReport> {
   const { to, format, crs } = options;
-  if (!isLayerFile(from) || writtenFormat(to) === null) return convertProject(from, to, format);
+  if (!isLayerFile(from) || writtenFormat(to) === null)
+    return convertProject(from, to, { format, writer: nowWriting() });
   let told = 0;
   const onCount = (count: number): void => {
     if (count - told < TOLD_EVERY) return;
@@ -32,6 +33,11 @@ function converted(from: string, options: ConvertOptions, progress: Progress): P
     progress.stage(`Converting ${from}: ${count.toLocaleString('en')} features`, 0.5);
   };
   return convertLayer(from, to, { onCount, ...(crs === undefined ? {} : { crs }) });
+}
+
+/** The records of a new GeoPackage file come in by this command, and no person is named. */
+function nowWriting(): Writer {
+  return { author: 'crownfall convert', at: new Date().toISOString() };
 }
 
 const TOLD_EVERY = 100_000;

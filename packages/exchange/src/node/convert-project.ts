@@ -1,10 +1,12 @@
-import { relative, resolve } from 'node:path';
+import { basename, dirname, relative, resolve } from 'node:path';
 import type { Finding } from '@crownfall/geometry';
 import { LAYER_NAMES, type ProjectInput } from '@crownfall/survey';
 import type { LayerEntry } from '../layer-reading.ts';
 import type { WrittenFormat } from '../project/layer-format.ts';
 import { layerText } from '../project/layer-text.ts';
+import type { Writer } from '../store/project-store.ts';
 import { projectFolder, readProject } from './read-project.ts';
+import { writeStoreProject } from './store/write-store-project.ts';
 import { type TextFile, writeFiles } from './write-files.ts';
 
 export interface ConvertReport {
@@ -13,29 +15,38 @@ export interface ConvertReport {
   readonly findings: readonly Finding[];
 }
 
+export interface ConvertProjectOptions {
+  /** Format of the layers in a folder; `geojson` unless given. */
+  readonly format?: WrittenFormat;
+  /** In whose name, and when, records come into a GeoPackage file; needed for one. */
+  readonly writer?: Writer;
+}
+
 /**
- * Copies a project into another folder with its layers in another format: our field names, metric units, longitude and
- * latitude, every extra kept. Imagery is not copied; its paths are set anew. A layer that stays as it is for a reason is
- * in the findings. When the project has errors nothing is written. Throws a `RangeError` when `to` is no other folder, an
- * `Outage` when the disk fails.
+ * Copies a project into another folder with its layers in another format, or into a new GeoPackage file (`to` ends in
+ * `.gpkg`): our field names, metric units, longitude and latitude, every extra kept. Imagery is not copied; its paths are
+ * set anew. A layer that stays as it is for a reason is in the findings. When the project has errors nothing is written.
+ * Throws a `RangeError` when `to` is neither another folder nor a new GeoPackage file, an `Outage` when the disk fails.
  */
 export async function convertProject(
   from: string,
   to: string,
-  format: WrittenFormat = 'geojson',
+  { format = 'geojson', writer }: ConvertProjectOptions = {},
 ): Promise<ConvertReport> {
   const folder = await projectFolder(from);
-  if (resolve(to) === folder || /\.\w{1,8}$/.test(to)) {
-    throw new RangeError(`expected another folder to convert into, got ${to}`);
+  const intoFile = /\.gpkg$/i.test(to);
+  if (!intoFile && (resolve(to) === folder || /\.\w{1,8}$/.test(to))) {
+    throw new RangeError(`expected another folder or a new .gpkg file to convert into, got ${to}`);
   }
   const input = await readProject(from);
   if (input.findings.some(({ severity }) => severity === 'error')) return { files: [], findings: input.findings };
+  if (intoFile) return intoGeoPackage(input, { folder, to, writer });
   const written = LAYER_NAMES.flatMap((name) => {
     const layer = input.layers[name];
     return layer ? [{ name, ...layerText(name, layer, format) }] : [];
   });
   const entries = Object.fromEntries(written.map(({ name, entry }) => [name, shortest(entry)]));
-  const imagery = imageryFrom(input, folder, to);
+  const imagery = imageryFrom(input, folder, resolve(to));
   const files: TextFile[] = written.map(({ entry, text }) => ({ name: entry.path, text }));
   files.push({ name: 'project.json', text: [projectText(input, entries, imagery)] });
   await writeFiles(to, files);
@@ -47,8 +58,22 @@ function shortest(entry: LayerEntry): LayerEntry | string {
   return Object.keys(entry).length === 1 ? entry.path : entry;
 }
 
-function imageryFrom({ imagery }: ProjectInput, folder: string, to: string): string[] {
-  return imagery.map((path) => relative(resolve(to), resolve(folder, path)).replaceAll('\\', '/'));
+interface IntoGeoPackage {
+  readonly folder: string;
+  readonly to: string;
+  readonly writer: Writer | undefined;
+}
+
+async function intoGeoPackage(input: ProjectInput, { folder, to, writer }: IntoGeoPackage): Promise<ConvertReport> {
+  if (writer === undefined) throw new TypeError('expected a writer, in whose name the records come in, got none');
+  const imagery = imageryFrom(input, folder, dirname(resolve(to)));
+  await writeStoreProject(to, { ...input, imagery }, writer);
+  return { files: [basename(to)], findings: input.findings };
+}
+
+/** Paths of the imagery from the folder the new project is in. */
+function imageryFrom({ imagery }: ProjectInput, folder: string, newFolder: string): string[] {
+  return imagery.map((path) => relative(newFolder, resolve(folder, path)).replaceAll('\\', '/'));
 }
 
 function projectText(

@@ -1,10 +1,11 @@
 export { type AdoptInventoryOptions, type AdoptReport, adoptInventory, mappingName } from './adopt-inventory.ts';
 export { type ConvertLayerOptions, convertLayer } from './convert-layer.ts';
-export { type ConvertReport, convertProject } from './convert-project.ts';
+export { type ConvertProjectOptions, type ConvertReport, convertProject } from './convert-project.ts';
 export { Outage } from './outage.ts';
 export { guessInventory, type InventoryGuess } from './read-inventory.ts';
 export { projectFolder, type ReadProjectOptions, readProject } from './read-project.ts';
 export {
+  type CreateStoreOptions,
   createProjectStore,
   type OpenStoreOptions,
   openProjectStore,

@@ -17,6 +17,7 @@ import {
 import { swappedLayers } from '../project/swapped-layers.ts';
 import { layerFile } from './layer-file.ts';
 import { Outage, systemCode } from './outage.ts';
+import { readStoreProject } from './store/read-store-project.ts';
 
 export interface ReadProjectOptions {
   /**
@@ -34,7 +35,7 @@ export async function projectFolder(path: string): Promise<string> {
 }
 
 /**
- * Reads a project from its folder or its `project.json`: all layers, mapped, in longitude and latitude, with the hash of
+ * Reads a project from its folder, its `project.json` or a GeoPackage file: all layers, mapped, in longitude and latitude, with the hash of
  * every file. What is wrong with the data is in `findings`; a missing project gives an empty one with an error. Throws
  * an `Outage` when the disk fails or forbids reading.
  */
@@ -46,8 +47,7 @@ export async function readProject(path: string, options: ReadProjectOptions = {}
     return emptyInput([finding('file-missing', 'error/stops', { file: name }, {})]);
   }
   if (/\.gpkg$/i.test(file)) {
-    const facts = { got: 'gpkg', valid: 'a folder with project.json' };
-    return emptyInput([finding('format-unknown', 'error/stops', { file: name }, facts)]);
+    return readGeoPackage(file, options);
   }
   const bytes = await readFile(file).catch((error) => {
     throw new Outage(`cannot read ${name}`, error);
@@ -55,6 +55,14 @@ export async function readProject(path: string, options: ReadProjectOptions = {}
   const { project, findings } = readProjectFile(bytes, name);
   if (project === null) return emptyInput(findings);
   return readLayers(project, new ProjectFolder(dirname(resolve(file)), options, findings));
+}
+
+async function readGeoPackage(file: string, options: ReadProjectOptions): Promise<ProjectInput> {
+  const input = await readStoreProject(file, options.onLayer);
+  const folder = new ProjectFolder(dirname(resolve(file)), options, [...input.findings]);
+  for (const path of input.imagery) await folder.find('imagery', path, 'warning/left_out');
+  folder.findings.push(...swappedLayers(input.layers));
+  return withStoredFigures({ ...input, findings: folder.findings }, folder);
 }
 
 async function readLayers(project: ProjectFile, folder: ProjectFolder): Promise<ProjectInput> {
@@ -80,7 +88,11 @@ async function readLayers(project: ProjectFile, folder: ProjectFolder): Promise<
     sources: folder.sources,
     findings,
   };
-  // Raters first: a calibration knows by which readings it was made.
+  return withStoredFigures(input, folder);
+}
+
+/** Raters first: a calibration knows by which readings it was made. */
+async function withStoredFigures(input: ProjectInput, folder: ProjectFolder): Promise<ProjectInput> {
   const withReaders = await withStored(input, folder, RATERS_FILE, withRaters);
   return withStored(withReaders, folder, CALIBRATION_FILE, withCalibration);
 }

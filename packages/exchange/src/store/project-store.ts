@@ -55,6 +55,8 @@ export interface RecordPage {
 
 export interface LayerSummary {
   readonly layer: LayerName;
+  /** How the layer came in; absent where the store does not remember. */
+  readonly shape?: 'features' | 'table';
   /** False for a layer that nobody has given: it has a table to write to, yet the project counts as without it. */
   readonly given: boolean;
   readonly count: number;

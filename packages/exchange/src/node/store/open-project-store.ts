@@ -3,7 +3,7 @@ import { access, open, rm, stat } from 'node:fs/promises';
 import { basename } from 'node:path';
 import type { Finding } from '@crownfall/geometry';
 import { finding, LAYER_NAMES } from '@crownfall/survey';
-import type { StoreOpening } from '../../store/project-store.ts';
+import type { ProjectStore, StoreOpening } from '../../store/project-store.ts';
 import { Outage, systemCode } from '../outage.ts';
 import { connect, orOutage, whenFree } from './connection.ts';
 import { GeoPackageStore } from './geopackage-store.ts';
@@ -23,6 +23,13 @@ export interface OpenStoreOptions {
   readonly waitMs?: number;
   /** The file may grow to so many bytes; beyond it writing is an outage as on a full disk. */
   readonly limitBytes?: number;
+}
+
+export interface CreateStoreOptions extends Omit<OpenStoreOptions, 'readOnly'> {
+  /** When it is made: an instant in UTC, else the system's. The same project made at the same time gives the same file. */
+  readonly at?: string;
+  /** The file is being filled by one pass and moved into place when complete: no write-ahead log, no flushing in between. */
+  readonly bulk?: boolean;
 }
 
 const WAIT_MS = 5000;
@@ -48,10 +55,7 @@ export async function openProjectStore(path: string, options: OpenStoreOptions =
  * Makes an empty project in a new GeoPackage file and opens it. Throws an `Outage` when there is a file already, or it
  * cannot be made.
  */
-export async function createProjectStore(
-  path: string,
-  options: Omit<OpenStoreOptions, 'readOnly'> = {},
-): Promise<GeoPackageStore> {
+export async function createProjectStore(path: string, options: CreateStoreOptions = {}): Promise<ProjectStore> {
   const existing = await stat(path).catch(() => null);
   if (existing !== null) {
     throw new Outage(
@@ -61,7 +65,7 @@ export async function createProjectStore(
   }
   const db = await connect(path, { ...options, readOnly: false, create: true });
   try {
-    await orOutage('make', path, () => createTables(db));
+    await orOutage('make', path, () => createTables(db, options.at));
   } catch (error) {
     db.close();
     await rm(path, { force: true });
@@ -69,15 +73,17 @@ export async function createProjectStore(
   }
   db.close();
   const { store } = await openFile(path, options);
-  return store as GeoPackageStore;
+  if (store === null) throw new Error(`the file just made cannot be opened: ${basename(path)}`);
+  return store;
 }
 
-function createTables(db: Connection): void {
+function createTables(db: Connection, at: string | undefined): void {
   db.pragma(`application_id = ${APPLICATION_ID}`);
   db.pragma(`user_version = ${GEOPACKAGE_VERSION}`);
   db.transaction(() => {
     migrate(db, 0);
     setAllTriggers(db);
+    if (at !== undefined) db.prepare('UPDATE gpkg_contents SET last_change = ?').run(new Date(at).toISOString());
   })();
 }
 
@@ -90,7 +96,7 @@ function setAllTriggers(db: Connection): string[] {
   });
 }
 
-async function openFile(path: string, options: OpenStoreOptions): Promise<StoreOpening> {
+async function openFile(path: string, options: OpenStoreOptions & { readonly bulk?: boolean }): Promise<StoreOpening> {
   const { readOnly = false, waitMs = WAIT_MS } = options;
   const limit = options.limitBytes === undefined ? {} : { limitBytes: options.limitBytes };
   const first = await connect(path, { readOnly, ...limit });
@@ -101,7 +107,9 @@ async function openFile(path: string, options: OpenStoreOptions): Promise<StoreO
       first.close();
       return { store: null, findings: refused === null ? [] : [refused] };
     }
-    const findings = readOnly ? missingLayers(first, path) : await madeReady(first, { path, version, waitMs });
+    const findings = readOnly
+      ? missingLayers(first, path)
+      : await madeReady(first, { path, version, waitMs, bulk: options.bulk === true });
     if (findings.some(({ severity }) => severity === 'error')) {
       first.close();
       return { store: null, findings };
@@ -119,14 +127,16 @@ interface Readying {
   readonly path: string;
   readonly version: number;
   readonly waitMs: number;
+  readonly bulk: boolean;
 }
 
 /** Write-ahead mode, tables of this version, triggers that fit the columns. */
-async function madeReady(db: Connection, { path, version, waitMs }: Readying): Promise<Finding[]> {
+async function madeReady(db: Connection, { path, version, waitMs, bulk }: Readying): Promise<Finding[]> {
   const missing = missingLayers(db, path);
   if (missing.length > 0) return missing;
   const findings = version < STORE_VERSION ? [await migrated(db, { path, version, waitMs })] : [];
-  await whenFree(waitMs, () => db.pragma('journal_mode = WAL'));
+  if (bulk) db.pragma('synchronous = OFF');
+  else await whenFree(waitMs, () => db.pragma('journal_mode = WAL'));
   const changed = await whenFree(waitMs, () => db.transaction(() => setAllTriggers(db)).immediate());
   if (version === STORE_VERSION && changed.length > 0) {
     findings.push(
@@ -136,7 +146,7 @@ async function madeReady(db: Connection, { path, version, waitMs }: Readying): P
   return findings;
 }
 
-async function migrated(db: Connection, { path, version, waitMs }: Readying): Promise<Finding> {
+async function migrated(db: Connection, { path, version, waitMs }: Omit<Readying, 'bulk'>): Promise<Finding> {
   const copy = await freeName(`${path.replace(/\.gpkg$/i, '')}-version-${version}.gpkg`);
   await db.backup(copy);
   const run = db.transaction(() => {

@@ -18,17 +18,22 @@ import type { Connection } from './sqlite-module.ts';
 const MOST_PER_PAGE = 10_000;
 const USUAL_PER_PAGE = 1000;
 
+/** Told of a geometry that another program wrote and that cannot be read: the record counts as without one. */
+export type OnUnreadable = (recordId: number, problem: string) => void;
+
 /** Reads records of one file: knows its tables and shapes, and looks at them again when they have changed. */
 export class RecordReader {
   readonly #db: Connection;
+  readonly #onUnreadable: OnUnreadable;
   readonly #tables = new Map<string, LayerTable>();
   readonly #shapes = new Map<number, Shape>();
   readonly #usual = new Map<string, Shape | null>();
   #schema = -1;
   #data = -1;
 
-  constructor(db: Connection) {
+  constructor(db: Connection, onUnreadable: OnUnreadable = () => {}) {
     this.#db = db;
+    this.#onUnreadable = onUnreadable;
   }
 
   table(name: string): LayerTable {
@@ -96,7 +101,11 @@ export class RecordReader {
   }
 
   #recordOf(table: LayerTable, row: RecordRow): StoredRecord {
-    return recordOf(table, row, (shape) => this.#shapeOf(table.name, shape));
+    const tools = {
+      shapeOf: (shape: number | null) => this.#shapeOf(table.name, shape),
+      onUnreadable: this.#onUnreadable,
+    };
+    return recordOf(table, row, tools);
   }
 
   #shapeOf(layer: string, shape: number | null): Shape | null {
@@ -242,15 +251,23 @@ function checkedBox(bbox: LonLatBox): LonLatBox {
   return bbox;
 }
 
+interface LayerRow {
+  readonly layer: string;
+  readonly given: number;
+  readonly kind: 'features' | 'table';
+}
+
 /** All layers as they stand. */
 export function layerSummaries(db: Connection, reader: RecordReader): LayerSummary[] {
-  const given = new Map(db.prepare('SELECT layer, given FROM crownfall_layers').raw().all() as [string, number][]);
+  const rows = db.prepare('SELECT layer, given, kind FROM crownfall_layers').all() as LayerRow[];
+  const known = new Map(rows.map((row) => [row.layer, row]));
   return LAYER_NAMES.map((layer) => {
     const { geometry, fields } = reader.table(layer);
     const count = reader.count(layer, {});
     return {
       layer,
-      given: given.get(layer) === 1 || count > 0,
+      shape: known.get(layer)?.kind ?? 'features',
+      given: known.get(layer)?.given === 1 || count > 0,
       count,
       extent: geometry === null ? null : rtreeExtent(db, rtreeName(layer)),
       fields: fields.map(({ name, type }) => ({ name, type })),

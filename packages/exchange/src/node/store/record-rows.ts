@@ -1,5 +1,5 @@
 import type { LayerName } from '@crownfall/survey';
-import { readGeometryBlob } from '../../store/geopackage/geometry-blob.ts';
+import { type BlobReading, readGeometryBlob } from '../../store/geopackage/geometry-blob.ts';
 import { columnValue, valueOfColumn } from '../../store/layer-fields.ts';
 import type { FieldType, Properties, StoredRecord } from '../../store/project-store.ts';
 import { EXTRA_COLUMN, type LayerTable } from './layer-table.ts';
@@ -23,21 +23,23 @@ export function recordColumns({ fields, geometry, extra }: LayerTable): string {
   return [...columns, ...fields.map(({ name }) => `t.${quoted(name)}`)].join(', ');
 }
 
-/** A record from its row. `shapeOf` gives the shape of a number, and the layer's usual one for null. */
-export function recordOf(
-  table: LayerTable,
-  row: RecordRow,
-  shapeOf: (shape: number | null) => Shape | null,
-): StoredRecord {
-  const [fid, version, shape, blob, extra] = row as readonly [number, number, number | null, unknown, unknown];
-  return {
-    layer: table.name as LayerName,
-    recordId: fid,
-    version,
-    geometry: geometryOf(blob),
-    properties: propertiesOf(table, row, extra, shapeOf(shape)),
-  };
+export interface RowTools {
+  /** The shape of a number, and the layer's usual one for null. */
+  readonly shapeOf: (shape: number | null) => Shape | null;
+  /** Told of a geometry that cannot be read: the record counts as without one. */
+  readonly onUnreadable: (recordId: number, problem: string) => void;
 }
+
+/** A record from its row. */
+export function recordOf(table: LayerTable, row: RecordRow, { shapeOf, onUnreadable }: RowTools): StoredRecord {
+  const [fid, version, shape, blob, extra] = row as readonly [number, number, number | null, unknown, unknown];
+  const { geometry, problem } = blob instanceof Uint8Array ? readGeometryBlob(blob) : NOWHERE;
+  if (problem !== undefined) onUnreadable(fid, problem);
+  const properties = propertiesOf(table, row, extra, shapeOf(shape));
+  return { layer: table.name as LayerName, recordId: fid, version, geometry, properties };
+}
+
+const NOWHERE: BlobReading = { geometry: { kind: 'none' } };
 
 export function geometryOf(blob: unknown): StoredRecord['geometry'] {
   return blob instanceof Uint8Array ? readGeometryBlob(blob).geometry : { kind: 'none' };

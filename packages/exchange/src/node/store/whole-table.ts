@@ -1,16 +1,20 @@
 import type { LayerName } from '@crownfall/survey';
 import type { StoredRecord } from '../../store/project-store.ts';
 import { connect, orOutage } from './connection.ts';
-import { RecordReader } from './read-records.ts';
+import { type OnUnreadable, RecordReader } from './read-records.ts';
 
 const PORTION = 2000;
 
 /** A whole layer as it stood at one moment, on a connection of its own, so that others go on writing meanwhile. */
-export async function* wholeTable(path: string, layer: LayerName): AsyncGenerator<readonly StoredRecord[]> {
+export async function* wholeTable(
+  path: string,
+  layer: LayerName,
+  onUnreadable?: OnUnreadable,
+): AsyncGenerator<readonly StoredRecord[]> {
   const db = await connect(path, { readOnly: true });
   try {
     db.exec('BEGIN');
-    const reader = new RecordReader(db);
+    const reader = new RecordReader(db, onUnreadable);
     let after: number | null = 0;
     while (after !== null) {
       const from: number = after;

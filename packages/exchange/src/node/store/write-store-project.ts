@@ -1,0 +1,61 @@
+import { open, rename, rm, stat } from 'node:fs/promises';
+import { basename, dirname, join, resolve } from 'node:path';
+import { LAYER_NAMES, type ProjectInput, type RawFeature } from '@crownfall/survey';
+import type { ProjectStore, Writer } from '../../store/project-store.ts';
+import { Outage } from '../outage.ts';
+import { createProjectStore } from './open-project-store.ts';
+
+/**
+ * Writes a project into a new GeoPackage file: whole, or not at all. The same project and writer give the same bytes.
+ * Throws a `RangeError` when there is a file already (its journal would be lost), an `Outage` when the disk fails.
+ */
+export async function writeStoreProject(
+  path: string,
+  input: Omit<ProjectInput, 'sources' | 'findings'>,
+  writer: Writer,
+): Promise<void> {
+  if ((await stat(path).catch(() => null)) !== null) {
+    throw new RangeError(`expected the name of a new file, got ${path}, which exists`);
+  }
+  const stage = join(dirname(resolve(path)), `.${basename(path)}.crownfall-writing-${process.pid}`);
+  try {
+    await removeAll(stage);
+    const store = await createProjectStore(stage, { at: writer.at, bulk: true });
+    await filled(store, input, writer).finally(() => store.close());
+    await flushed(stage);
+    await rename(stage, path);
+  } catch (error) {
+    await removeAll(stage);
+    throw error instanceof Outage || !(error instanceof Error) || !('code' in error)
+      ? error
+      : new Outage(`cannot write ${basename(path)}`, error);
+  }
+}
+
+async function filled(
+  store: ProjectStore,
+  input: Omit<ProjectInput, 'sources' | 'findings'>,
+  writer: Writer,
+): Promise<void> {
+  const { title, season, units, imagery, settings } = input;
+  await store.changeProject({ title, season, units, imagery, settings }, writer);
+  for (const name of LAYER_NAMES) {
+    const layer = input.layers[name];
+    if (layer) await store.importLayer({ layer: name, shape: layer.shape, features: portions(layer.features) }, writer);
+  }
+}
+
+const PORTION = 5000;
+
+function* portions(features: readonly RawFeature[]): Generator<readonly RawFeature[]> {
+  for (let at = 0; at < features.length; at += PORTION) yield features.slice(at, at + PORTION);
+}
+
+async function flushed(path: string): Promise<void> {
+  const file = await open(path, 'r+');
+  await file.sync().finally(() => file.close());
+}
+
+async function removeAll(path: string): Promise<void> {
+  for (const end of ['', '-journal', '-wal', '-shm']) await rm(`${path}${end}`, { force: true });
+}
