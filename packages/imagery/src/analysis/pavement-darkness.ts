@@ -97,16 +97,15 @@ export function pavementDarkness(
   tone: PavementTone,
 ): PavementDarkness | DarknessRefused {
   const bands = colourBands(window);
-  const kinds = new Map<number, 'lit' | 'dark' | 'shade' | 'other'>();
-  for (const p of visible.pixels) kinds.set(p, window.missing[p] === 1 ? 'other' : kindOf(bands, p, tone));
+  const kinds = kindsOf(window, bands, tone);
   let [seen, lit, dark] = [0, 0, 0];
   const sum = [0, 0, 0];
   for (let k = 0; k < visible.pixels.length; k++) {
     const p = visible.pixels[k];
     const weight = visible.weights[k];
     seen += weight;
-    const kind = kinds.get(p);
-    if (kind === 'shade' || kind === 'other' || isBesideShade(kinds, p, window.width)) continue;
+    const kind = kinds(p);
+    if (kind === 'shade' || kind === 'other' || isBesideAnother(kinds, p, window)) continue;
     lit += weight;
     if (kind === 'dark') dark += weight;
     labOf(bands, p, tone.white).forEach((value, i) => {
@@ -125,7 +124,22 @@ export function pavementDarkness(
   };
 }
 
-function kindOf(bands: ColourBands, p: number, tone: PavementTone): 'lit' | 'dark' | 'shade' | 'other' {
+type Kind = 'lit' | 'dark' | 'shade' | 'other';
+
+/** The kind of any pixel of the window, reckoned when first asked for. */
+function kindsOf(window: Window, bands: ColourBands, tone: PavementTone): (p: number) => Kind {
+  const known = new Map<number, Kind>();
+  return (p) => {
+    let kind = known.get(p);
+    if (kind === undefined) {
+      kind = window.missing[p] === 1 ? 'other' : kindOf(bands, p, tone);
+      known.set(p, kind);
+    }
+    return kind;
+  };
+}
+
+function kindOf(bands: ColourBands, p: number, tone: PavementTone): Kind {
   if (!isPavement(bands, p)) return 'other';
   const [lightness] = labOf(bands, p, tone.white);
   if (lightness >= tone.lightness - Math.max(DARK.leastL, DARK.spreads * tone.spread)) return 'lit';
@@ -133,9 +147,16 @@ function kindOf(bands: ColourBands, p: number, tone: PavementTone): 'lit' | 'dar
   return bluer < STAIN_BELOW * tone.shadeBluer ? 'dark' : 'shade';
 }
 
-/** The edge of a shadow is half light: neither lit nor dark there counts. */
-function isBesideShade(kinds: ReadonlyMap<number, string>, p: number, width: number): boolean {
-  return [p - 1, p + 1, p - width, p + width].some((q) => kinds.get(q) === 'shade');
+/** The edge of a shadow is half light, and beside a leaf or a vehicle a pixel is half that: such pixels do not count. */
+function isBesideAnother(kinds: (p: number) => Kind, p: number, { width, height }: Window): boolean {
+  const [column, row] = [p % width, Math.floor(p / width)];
+  for (let r = Math.max(0, row - 1); r <= Math.min(height - 1, row + 1); r++) {
+    for (let c = Math.max(0, column - 1); c <= Math.min(width - 1, column + 1); c++) {
+      const kind = kinds(r * width + c);
+      if (kind === 'shade' || kind === 'other') return true;
+    }
+  }
+  return false;
 }
 
 /** Grey to warm and not green: what is green is a leaf. */
