@@ -5,7 +5,9 @@ import { calibrateCommand } from './commands/calibrate.ts';
 import { checkCommand } from './commands/check.ts';
 import type { Finish } from './commands/common-options.ts';
 import { convertCommand } from './commands/convert.ts';
+import { copyCommand } from './commands/copy.ts';
 import { imageryCommand } from './commands/imagery.ts';
+import { peopleCommand } from './commands/people.ts';
 import { reckonCommand } from './commands/reckon.ts';
 import { serveCommand } from './commands/serve.ts';
 import { ownVersion } from './versions.ts';
@@ -39,6 +41,8 @@ export function buildProgram(finish: Finish): Command {
     adoptCommand,
     imageryCommand,
     serveCommand,
+    peopleCommand,
+    copyCommand,
   ]) {
     program.addCommand(command(finish));
   }

@@ -1,47 +1,115 @@
-/** The HTTP face of one reckoned project: the viewer's page, its figures, its map layers. Reads only; changes nothing. */
+/** The HTTP face of one project: the viewer, its API, and the collections for other programs. */
 import { resolve } from 'node:path';
 import fastifyStatic from '@fastify/static';
-import Fastify, { type FastifyInstance, type FastifyReply } from 'fastify';
-import { answersTo, SECURITY_HEADERS } from './security.ts';
-import { LAYER_NAMES, type LayerName, type ServedProject } from './served-project.ts';
+import Fastify, { type FastifyInstance, type FastifyReply, type FastifyRequest } from 'fastify';
+import { apiDescription } from './api/api-description.ts';
+import { editRoutes } from './api/edit-routes.ts';
+import { projectRoutes } from './api/project-routes.ts';
+import { recordRoutes } from './api/record-routes.ts';
+import { visitRoutes } from './api/visit-routes.ts';
+import { changeRoutes, type Streams } from './changes/change-routes.ts';
+import { guardAccess } from './http/access.ts';
+import { answerError, tellErrors } from './http/answers.ts';
+import { ApiBook } from './http/api-book.ts';
+import { type LogLine, logFault, logRequests } from './http/log.ts';
+import { validators } from './http/validators.ts';
+import { ogcRoutes } from './ogc/ogc-routes.ts';
+import type { Gate } from './people/gate.ts';
+import { logInRoutes } from './people/log-in-routes.ts';
+import { photoRoutes } from './photos/photo-routes.ts';
+import type { PhotoShelf } from './photos/photo-shelf.ts';
+import type { LiveProject } from './project/live-project.ts';
 
 export interface AppOptions {
-  readonly project: ServedProject;
+  readonly live: LiveProject;
   /** Folder of the built viewer. */
   readonly viewerDir: string;
   /** The address that will be listened on; a loopback address also restricts the names that are answered to. */
   readonly host: string;
+  /** Who may do what; null when only this machine reaches the server. */
+  readonly gate: Gate | null;
+  /** How the journal calls the person at this machine. */
+  readonly localName: string;
+  readonly photos: PhotoShelf | null;
+  readonly tls: { readonly cert: Buffer; readonly key: Buffer } | null;
+  /** The address that people use, where a proxy stands before the server; without a slash at its end. */
+  readonly publicUrl: string | null;
+  readonly log: LogLine | null;
+  /** Faults are told even when requests are not. */
+  readonly faults: LogLine;
 }
 
-/**
- * Builds the server without listening. Routes: `/` the viewer, `/api/health`, `/api/assessment`, `/api/layers/NAME.geojson`.
- * Every body under `/api` is made once, when the project is opened, so that a request costs no reckoning.
- */
-export async function buildApp({ project, viewerDir, host }: AppOptions): Promise<FastifyInstance> {
-  const app = Fastify({ logger: false, forceCloseConnections: true, routerOptions: { maxParamLength: 200 } });
+export interface App {
+  readonly server: FastifyInstance;
+  /** Tells listening pages that figures are new. */
+  readonly streams: Streams;
+}
+
+const PAGES_DIR = resolve(import.meta.dirname, '../pages');
+/** Records are small; photos and queues have limits of their own. */
+const BODY_LIMIT = 4 << 20;
+
+/** Builds the server without listening. */
+export async function buildApp(options: AppOptions): Promise<App> {
+  const { live, gate, log, faults } = options;
+  const app = framework(options);
+  const onFault = (error: unknown, request: FastifyRequest): void => logFault(faults, error, request);
+  guardAccess(app, options);
+  tellErrors(app, onFault);
+  if (log !== null) logRequests(app, log);
+  app.setValidatorCompiler(validators());
+  app.removeContentTypeParser('text/plain');
+  const book = new ApiBook(app);
+  projectRoutes(book, live);
+  recordRoutes(book, live);
+  editRoutes(book, live);
+  visitRoutes(book, live);
+  const streams = changeRoutes(book, live);
+  photoRoutes(app, book, options.photos);
+  logInRoutes(book, gate, options.tls !== null || options.publicUrl?.startsWith('https:') === true);
+  const baseOf = (request: FastifyRequest): string => options.publicUrl ?? addressOf(request);
+  app.get('/api/openapi.json', { config: { needs: 'reader' } }, async (request, reply) =>
+    reply
+      .type('application/vnd.oai.openapi+json;version=3.0')
+      .send(JSON.stringify(apiDescription(book.notes, baseOf(request)))),
+  );
+  ogcRoutes(app, { figures: () => live.figures.now, baseOf, now: () => new Date() });
+  await servePages(app, options);
+  return { server: app, streams };
+}
+
+function framework({ tls, faults }: AppOptions): FastifyInstance {
+  const settings = {
+    logger: false,
+    forceCloseConnections: true,
+    bodyLimit: BODY_LIMIT,
+    requestTimeout: 60_000,
+    routerOptions: { maxParamLength: 500 },
+    frameworkErrors: (error: unknown, request: FastifyRequest, reply: FastifyReply) =>
+      answerError(error, request, reply, (fault, asked) => logFault(faults, fault, asked)),
+  } as const;
+  return (tls === null ? Fastify(settings) : Fastify({ ...settings, https: tls })) as unknown as FastifyInstance;
+}
+
+/** The log-in page, and the viewer for all other addresses. */
+async function servePages(app: FastifyInstance, { viewerDir, gate }: AppOptions): Promise<void> {
   app.addHook('onRequest', async (request, reply) => {
-    reply.headers(SECURITY_HEADERS);
-    if (!answersTo(request.headers.host, host)) {
-      return reply.code(421).send({ message: 'This server answers only to the machine it runs on.' });
-    }
+    const isFront = request.url === '/' || request.url.startsWith('/?') || request.url.startsWith('/index.html');
+    if (isFront && gate !== null && request.asker === null) return reply.redirect('/log-in/', 303);
   });
-  app.get('/api/health', async () => ({ state: 'ok', title: project.title }));
-  app.get('/api/assessment', async (_request, reply) => sendText(reply, 'application/json', project.assessment));
-  app.get<{ Params: { file: string } }>('/api/layers/:file', async (request, reply) => {
-    const name = layerNamed(request.params.file);
-    if (name === undefined) return reply.code(404).send({ message: unknownLayer(request.params.file) });
-    return sendText(reply, 'application/geo+json', project.layers[name]);
+  await app.register(fastifyStatic, {
+    root: PAGES_DIR,
+    prefix: '/log-in/',
+    index: 'log-in.html',
+    decorateReply: false,
   });
   await app.register(fastifyStatic, { root: resolve(viewerDir), index: 'index.html', cacheControl: false });
-  app.setNotFoundHandler((request, reply) => reply.code(404).send({ message: `Nothing is at ${request.url}.` }));
-  return app;
 }
 
-const layerNamed = (file: string): LayerName | undefined => LAYER_NAMES.find((name) => file === `${name}.geojson`);
-
-const unknownLayer = (file: string): string =>
-  `There is no layer ${file}. Layers: ${LAYER_NAMES.map((name) => `${name}.geojson`).join(', ')}.`;
-
-function sendText(reply: FastifyReply, type: string, body: string): FastifyReply {
-  return reply.type(`${type}; charset=utf-8`).header('cache-control', 'no-store').send(body);
+/** As the asker wrote it; the header has been checked where that matters, and it stays in this answer. */
+function addressOf({ protocol, headers, socket }: FastifyRequest): string {
+  const host = /^[\w.:[\]-]{1,255}$/.test(headers.host ?? '')
+    ? headers.host
+    : `${socket.localAddress}:${socket.localPort}`;
+  return `${protocol}://${host}`;
 }

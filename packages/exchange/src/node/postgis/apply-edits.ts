@@ -1,16 +1,9 @@
 /** Edits with the version that the person saw; what somebody else wrote first becomes a conflict. */
 import type { LayerName } from '@crownfall/survey';
-import type {
-  Conflict,
-  Edit,
-  EditAnswer,
-  EditOutcome,
-  EditRequest,
-  StoredRecord,
-  Writer,
-} from '../../store/project-store.ts';
+import { PLACELESS_LAYERS } from '../../store/layer-fields.ts';
+import type { Edit, EditAnswer, EditOutcome, EditRequest, StoredRecord, Writer } from '../../store/project-store.ts';
 import { addConflict, conflictOf } from './conflicts.ts';
-import { deleteRecord, findRecord, insertRecord, type JournalState, replaceRecord, stateRecord } from './record-sql.ts';
+import { deleteRecord, findRecord, insertRecord, replaceRecord } from './record-sql.ts';
 import { keepAnswer, keptAnswer } from './requests.ts';
 import type { Query, SqlSession } from './sql-session.ts';
 
@@ -34,6 +27,7 @@ export async function applyEdits(
 }
 
 async function applyEdit(query: Query, edit: Edit, writer: Writer): Promise<EditOutcome> {
+  if (edit.action !== 'delete') mustFit(edit);
   if (edit.action === 'insert') return applied(await insertRecord(query, edit.layer, edit));
   const current = await findRecord(query, edit.layer, edit.recordId);
   if (current?.version === edit.expectedVersion) return change(query, edit, current);
@@ -41,6 +35,11 @@ async function applyEdit(query: Query, edit: Edit, writer: Writer): Promise<Edit
     return { outcome: 'unknown', layer: edit.layer, recordId: edit.recordId };
   }
   return { outcome: 'conflict', conflict: await addConflict(query, edit, writer, current) };
+}
+
+function mustFit({ layer, geometry }: Exclude<Edit, { action: 'delete' }>): void {
+  if (geometry === undefined || geometry.kind === 'none' || !PLACELESS_LAYERS.includes(layer)) return;
+  throw new TypeError(`expected no geometry in ${layer}, got ${geometry.kind}`);
 }
 
 /** Applies an edit to the record as it stands, whatever version was seen. */
@@ -86,14 +85,19 @@ export async function decideConflict(
   decision: 'take' | 'drop',
   writer: Writer,
 ): Promise<EditOutcome | null> {
-  const { value } = await session.write({ ...writer, kind: 'edit' }, async (query) => {
+  const { value } = await session.write<EditOutcome | null>({ ...writer, kind: 'edit' }, async (query) => {
     const [row] = await query(
       "SELECT * FROM crownfall.conflicts WHERE conflict_id = $1 AND state = 'open' FOR UPDATE",
       [conflictId],
     );
     if (row === undefined) return { value: null, isStep: false };
-    const conflict = await conflictOf(query, row);
-    const outcome = decision === 'take' ? await take(query, conflict) : dropped(conflict);
+    const { given, current, layer, recordId } = await conflictOf(query, row);
+    // Its record was deleted meanwhile: the edit has nothing left to change, and stays open.
+    if (decision === 'take' && current === null && given.action === 'update') {
+      return { value: { outcome: 'unknown', layer, recordId }, isStep: false };
+    }
+    const taken = decision === 'take' && current !== null && given.action !== 'insert';
+    const outcome = taken ? await change(query, given, current) : null;
     const state = decision === 'take' ? 'taken' : 'dropped';
     await query('UPDATE crownfall.conflicts SET state = $2, decided_by = $3, decided_at = $4 WHERE conflict_id = $1', [
       conflictId,
@@ -102,36 +106,7 @@ export async function decideConflict(
       writer.at,
     ]);
     await query("SELECT crownfall.note('conflicts', $1, 'update', 2, NULL, NULL, NULL)", [conflictId]);
-    return { value: outcome, isStep: decision === 'take' };
+    return { value: outcome, isStep: taken };
   });
   return value;
 }
-
-/** A record that was deleted meanwhile comes back as it was, with the change. */
-async function take(query: Query, { given, current, layer, recordId }: Conflict): Promise<EditOutcome> {
-  if (given.action === 'insert') throw new Error('an insert cannot conflict');
-  if (current !== null) return change(query, given, current);
-  if (given.action === 'delete')
-    return { outcome: 'applied', recordId, version: await lastVersion(query, layer, recordId), record: null };
-  const [row] = await query(
-    "SELECT before FROM crownfall.journal WHERE layer = $1 AND record_id = $2 AND action = 'delete' ORDER BY change DESC LIMIT 1",
-    [layer, recordId],
-  );
-  const before = stateRecord(row.before as JournalState);
-  const properties = merged(before.properties, given.properties ?? {});
-  return applied(
-    await insertRecord(query, layer, { geometry: given.geometry ?? before.geometry, properties }, recordId),
-  );
-}
-
-async function lastVersion(query: Query, layer: LayerName, recordId: number): Promise<number> {
-  const [row] = await query('SELECT crownfall.versions_of($1, $2) AS version', [layer, recordId]);
-  return row.version as number;
-}
-
-const dropped = ({ current, recordId, given }: Conflict): EditOutcome => ({
-  outcome: 'applied',
-  recordId,
-  version: current?.version ?? (given.action === 'insert' ? 1 : given.expectedVersion),
-  record: current,
-});

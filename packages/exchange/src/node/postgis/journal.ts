@@ -32,6 +32,15 @@ export async function treeHistory(query: Query, treeId: string): Promise<ChangeI
   return rows.map(inFull);
 }
 
+/** What a step changed, the newest change first. */
+export async function stepChanges(query: Query, step: number): Promise<ChangeInFull[]> {
+  const rows = await query(
+    "SELECT * FROM crownfall.journal WHERE step = $1 AND action IN ('insert', 'update', 'delete') ORDER BY change DESC",
+    [step],
+  );
+  return rows.map(inFull);
+}
+
 /** A field that came with an import has the import as its author. */
 export async function blame(
   query: Query,

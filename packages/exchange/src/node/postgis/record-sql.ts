@@ -120,11 +120,6 @@ export interface JournalState {
   readonly properties: Properties;
 }
 
-export const stateRecord = ({ geometry, properties }: JournalState): Pick<StoredRecord, 'geometry' | 'properties'> => ({
-  geometry: geometryOfHex(geometry),
-  properties,
-});
-
 export const geometryOfHex = (hex: string | null): LonLatGeometry =>
   geometryOfWkb(hex === null ? null : Buffer.from(hex, 'hex'));
 

@@ -1,8 +1,10 @@
 /** Taking back steps: the records of the step become what they were, as a step of its own. */
+import type { LonLatGeometry } from '@crownfall/geometry';
 import { LAYER_NAMES, type LayerName } from '@crownfall/survey';
-import type { RecordKey, UndoOutcome, Writer } from '../../store/project-store.ts';
-import { putProject } from './project-facts.ts';
-import { deleteRecord, findRecord, insertRecord, type JournalState, replaceRecord, stateRecord } from './record-sql.ts';
+import type { ChangeInFull, Properties, RecordKey, UndoOutcome, Writer } from '../../store/project-store.ts';
+import { stepChanges } from './journal.ts';
+import { projectFacts, putProject } from './project-facts.ts';
+import { deleteRecord, findRecord, hexOf, insertRecord, replaceRecord } from './record-sql.ts';
 import type { Query, Row, SqlSession } from './sql-session.ts';
 
 /** Imports and results replace whole tables; the journal holds no states of single records for them. */
@@ -33,79 +35,81 @@ async function revert(
     const [found] = await target(query, own);
     if (found === undefined) return { value: { outcome: 'nothing' }, isStep: false };
     const step = found.step as number;
-    const entries = await query('SELECT * FROM crownfall.journal WHERE step = $1 ORDER BY change DESC', [step]);
-    const reverted = entries.filter(({ layer }) => layer === 'project' || isLayer(layer));
-    if (reverted.length === 0) return { value: { outcome: 'nothing' }, isStep: false };
-    const written = await writtenSince(query, step, reverted);
+    const changes = (await stepChanges(query, step)).filter(({ layer }) => layer === 'project' || isLayer(layer));
+    const written = await writtenSince(query, changes);
     if (written.length > 0) return { value: { outcome: 'blocked', step, records: written }, isStep: false };
-    for (const entry of reverted) await restore(query, entry);
+    for (const change of changes) await restore(query, change);
     await query('UPDATE crownfall.steps SET reverted_by = $2 WHERE step = $1', [step, own]);
     await query('UPDATE crownfall.steps SET reverts = $2 WHERE step = $1', [own, step]);
-    return { value: { outcome: 'done', step: own, reverted: step, records: keysOf(reverted) }, isStep: true };
+    return { value: { outcome: 'done', step: own, reverted: step, records: keysOf(changes) }, isStep: true };
   });
   return value;
 }
 
-const isLayer = (layer: unknown): layer is LayerName => LAYER_NAMES.includes(layer as LayerName);
+const isLayer = (layer: string): layer is LayerName => LAYER_NAMES.includes(layer as LayerName);
 
-/**
- * Records that somebody has written to since the step. Later steps that were taken back meanwhile do not count, nor do pairs
- * of taking back and doing again: what counts is whether a step was in force right after this one and is not now, or the
- * other way round.
- */
-async function writtenSince(query: Query, step: number, entries: readonly Row[]): Promise<RecordKey[]> {
-  const chains = await revertedSteps(query);
-  const written: RecordKey[] = [];
-  for (const { layer, recordId } of keysOf(entries)) {
-    const later = await query(
-      `SELECT DISTINCT step FROM crownfall.journal WHERE layer = $1 AND (record_id = $2 OR action = 'import')
-       AND change > (SELECT max(change) FROM crownfall.journal WHERE step = $3 AND layer = $1 AND record_id = $2)`,
-      [layer, recordId, step],
-    );
-    if (later.some((entry) => entry.step === null || chains.differs(entry.step as number, step))) {
-      written.push({ layer, recordId });
+/** Records of which a field no longer holds what the step left there; one that was added must be as it was left in all. */
+async function writtenSince(query: Query, newestFirst: readonly ChangeInFull[]): Promise<RecordKey[]> {
+  const left = new Map<string, { newest: ChangeInFull; fields: Map<string, unknown> }>();
+  for (const change of newestFirst) {
+    const key = `${change.layer} ${change.recordId}`;
+    const known = left.get(key) ?? { newest: change, fields: new Map<string, unknown>() };
+    for (const [field, { after }] of Object.entries(change.fields)) {
+      if (!known.fields.has(field)) known.fields.set(field, after);
     }
+    left.set(key, known);
   }
-  return written;
+  const written: ChangeInFull[] = [];
+  for (const { newest, fields } of left.values()) {
+    if (!(await stillHolds(query, newest, fields))) written.push(newest);
+  }
+  return keysOf(written);
 }
 
-/** Which steps were taken back, by chains: an edit, its undoing, its redoing, … */
-async function revertedSteps(query: Query): Promise<{ differs: (step: number, since: number) => boolean }> {
-  const rows = await query('SELECT step, reverts FROM crownfall.steps WHERE reverts IS NOT NULL');
-  const reverts = new Map(rows.map((row) => [row.step as number, row.reverts as number]));
-  const revertedBy = new Map(rows.map((row) => [row.reverts as number, row.step as number]));
-  const rootOf = (step: number): number => {
-    const before = reverts.get(step);
-    return before === undefined ? step : rootOf(before);
-  };
-  /** Whether an edit was in force after step `at`. */
-  const inForce = (root: number, at: number): boolean => {
-    if (root > at) return false;
-    let force = true;
-    for (let next = revertedBy.get(root); next !== undefined && next <= at; next = revertedBy.get(next)) force = !force;
-    return force;
-  };
-  return {
-    differs: (step, since) => inForce(rootOf(step), since) !== inForce(rootOf(step), Number.POSITIVE_INFINITY),
-  };
+async function stillHolds(query: Query, change: ChangeInFull, left: ReadonlyMap<string, unknown>): Promise<boolean> {
+  const current = await fieldsNow(query, change);
+  if (current === null || change.action === 'delete') return current === null && change.action === 'delete';
+  const checked = change.action === 'insert' ? new Set([...Object.keys(current), ...left.keys()]) : left.keys();
+  return [...checked].every((field) => sameValue(current[field], left.get(field)));
 }
 
-function keysOf(entries: readonly Row[]): RecordKey[] {
-  const keys = new Map<string, RecordKey>();
-  for (const { layer, record_id } of entries) {
-    keys.set(`${layer} ${record_id}`, { layer: layer as string, recordId: record_id as number });
-  }
+/** All fields of a record as it stands, its geometry among them; null when it is not there. */
+async function fieldsNow(query: Query, { layer, recordId }: RecordKey): Promise<Properties | null> {
+  if (!isLayer(layer)) return (await projectFacts(query)) as unknown as Properties;
+  const record = await findRecord(query, layer, recordId);
+  if (record === null) return null;
+  return record.geometry.kind === 'none' ? record.properties : { ...record.properties, geometry: record.geometry };
+}
+
+const sameValue = (a: unknown, b: unknown): boolean => comparable(a) === comparable(b);
+
+/** Geometries bit for bit, other values as JSON. */
+function comparable(value: unknown): string {
+  return JSON.stringify(isGeometry(value) ? hexOf(value) : (value ?? null));
+}
+
+function isGeometry(value: unknown): value is LonLatGeometry {
+  return (
+    typeof value === 'object' && value !== null && ['point', 'line', 'area'].includes((value as LonLatGeometry).kind)
+  );
+}
+
+function keysOf(changes: readonly RecordKey[]): RecordKey[] {
+  const keys = new Map(changes.map(({ layer, recordId }) => [`${layer} ${recordId}`, { layer, recordId }]));
   return [...keys.values()];
 }
 
-async function restore(query: Query, entry: Row): Promise<void> {
-  const before = entry.before as JournalState | null;
-  if (entry.layer === 'project') return putProject(query, (before as JournalState).properties);
-  const layer = entry.layer as LayerName;
-  const recordId = entry.record_id as number;
-  if (before === null) return deleteRecord(query, layer, recordId);
-  const record = stateRecord(before);
-  const current = await findRecord(query, layer, recordId);
-  if (current === null) await insertRecord(query, layer, record, recordId);
+async function restore(query: Query, { layer, recordId, action, fields }: ChangeInFull): Promise<void> {
+  const before = Object.fromEntries(Object.entries(fields).map(([field, values]) => [field, values.before]));
+  if (!isLayer(layer)) return putProject(query, before);
+  if (action === 'insert') return deleteRecord(query, layer, recordId);
+  const current = (await fieldsNow(query, { layer, recordId })) ?? {};
+  const { geometry, ...properties } = { ...current, ...before };
+  const given = Object.entries(properties).filter(([, value]) => value !== null);
+  const record = {
+    geometry: isGeometry(geometry) ? geometry : ({ kind: 'none' } as const),
+    properties: Object.fromEntries(given),
+  };
+  if (action === 'delete') await insertRecord(query, layer, record, recordId);
   else await replaceRecord(query, { layer, recordId, ...record });
 }

@@ -1,32 +1,12 @@
-/** A reckoned project as the bodies that the server sends: made once, held as text. */
+/** Figures, score parts and findings as the viewer reads them, without outlines. */
 import type { Assessment } from '@crownfall/assessment';
 import { describeFinding, type FindingGroup, summariseFindings } from '@crownfall/survey';
-import { boundsOf } from './bounds.ts';
-import { driftLayer } from './drift-layer.ts';
-import { resultLayers } from './layers.ts';
-
-export const LAYER_NAMES = ['blocks', 'pavement', 'trees', 'drift'] as const;
-export type LayerName = (typeof LAYER_NAMES)[number];
-
-export interface ServedProject {
-  readonly title: string;
-  /** Figures, score parts and findings, without outlines. */
-  readonly assessment: string;
-  readonly layers: Readonly<Record<LayerName, string>>;
-}
-
-export function servedProject(assessment: Assessment): ServedProject {
-  return {
-    title: assessment.title,
-    assessment: JSON.stringify(figuresOf(assessment)),
-    layers: { ...resultLayers(assessment), drift: driftLayer(assessment) },
-  };
-}
+import type { Bounds } from './bounds.ts';
 
 /** Of each kind of finding; the file findings.json holds all of them. */
 const SHOWN_OF_EACH = 20;
 
-function figuresOf(assessment: Assessment): unknown {
+export function figuresOf(assessment: Assessment, bounds: Bounds | null): object {
   const { title, season, units, total, run, trees } = assessment;
   return {
     title,
@@ -38,7 +18,7 @@ function figuresOf(assessment: Assessment): unknown {
     treesRated: trees.filter((tree) => tree.severityFrom === 'rating').length,
     blocks: assessment.blocks.map(({ geometry, extra, ...figures }) => figures),
     findings: summariseFindings(assessment.findings, SHOWN_OF_EACH).map(spokenGroup),
-    bounds: boundsOf(assessment),
+    bounds,
   };
 }
 

@@ -23,7 +23,7 @@ export const SECURITY_HEADERS: Readonly<Record<string, string>> = {
   'cross-origin-resource-policy': 'same-origin',
 };
 
-const LOOPBACK = ['localhost', '127.0.0.1', '[::1]', '::1'];
+export const LOOPBACK = ['localhost', '127.0.0.1', '[::1]', '::1'];
 
 /**
  * Whether a request with this Host header may be answered by a server bound to `boundTo`. Bound to loopback, only loopback
