@@ -80,6 +80,8 @@ export interface Rating {
   readonly evidence?: string;
   readonly confidence?: Confidence;
   readonly note?: string;
+  /** The person who stands by a suggestion from imagery. */
+  readonly confirmedBy?: string;
   readonly extra: Extra;
 }
 

@@ -257,6 +257,10 @@ export const EN: Catalogue = {
       what: 'The rating has neither a percentage nor a class',
       remedy: 'Fill in browned_pct, defoliated_pct, or scale and class. What it says of the cause is still used.',
     },
+    'rating-unconfirmed': {
+      what: 'Suggestions from imagery that nobody has confirmed do not count: {count}',
+      remedy: 'Look at each crown, correct browned_pct where it is wrong, and put your name into confirmed_by.',
+    },
     'class-and-percent-disagree': {
       what: 'browned_pct is {got}, but class {class} of {scale} means {expected}',
       remedy: 'Correct one of the two. The percentage was used.',

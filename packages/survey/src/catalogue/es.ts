@@ -259,6 +259,10 @@ export const ES: Catalogue = {
       what: 'La evaluación no tiene porcentaje ni clase',
       remedy: 'Rellene browned_pct, defoliated_pct, o scale y class. Lo que dice de la causa sí se usa.',
     },
+    'rating-unconfirmed': {
+      what: 'Las sugerencias de imágenes que nadie ha confirmado no cuentan: {count}',
+      remedy: 'Mire cada copa, corrija browned_pct donde no sea correcto y ponga su nombre en confirmed_by.',
+    },
     'class-and-percent-disagree': {
       what: 'browned_pct es {got}, pero la clase {class} de {scale} significa {expected}',
       remedy: 'Corrija uno de los dos. Se usó el porcentaje.',

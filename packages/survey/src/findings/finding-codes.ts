@@ -74,6 +74,7 @@ const RECORD_FACTS = {
   'observation-of-unknown-place': ['got', 'similar?'],
   'rating-contradiction': ['cause', 'gall_load'],
   'rating-without-figure': [],
+  'rating-unconfirmed': ['count'],
   'class-and-percent-disagree': ['got', 'class', 'scale', 'expected'],
   'cause-without-evidence': ['cause'],
   'galls-without-cause': ['gall_load'],

@@ -149,6 +149,21 @@ describe('ratings', () => {
     expect(findings).toEqual([]);
   });
 
+  test('what imagery suggests counts only when a person stands by it', () => {
+    const { records, findings } = read(
+      { rater: 'imagery', confidence: 'low' },
+      { rater: 'Imagery', confirmed_by: ' ' },
+      { rater: 'imagery', confirmed_by: 'R1' },
+      { rater: 'R2' },
+    );
+    expect(records.map(({ rater, confirmedBy }) => [rater, confirmedBy])).toEqual([
+      ['imagery', 'R1'],
+      ['R2', undefined],
+    ]);
+    expect(told(findings)).toEqual(['rating-unconfirmed note/left_out row 2 confirmed_by']);
+    expect(findings[0].facts).toEqual({ count: 2 });
+  });
+
   test('raters left blank are told once', () => {
     const { records, findings } = read({ rater: '' }, { rater: null });
     expect(records.map((rating) => rating.rater)).toEqual(['unknown', 'unknown']);

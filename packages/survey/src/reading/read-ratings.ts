@@ -14,9 +14,13 @@ import type { RowReader } from './row-reader.ts';
 
 type Row = RowReader<'ratings'>;
 
+/** The rater of suggestions made from an aerial image. */
+const IMAGERY = 'imagery';
+
 /**
  * Reads the ratings. Left out are rows of unknown trees, without a readable date, or with a share outside 0–100 %; a class
- * is read on its scale (published, or the project's own). An unknown cause is `unknown`, which stains nothing.
+ * is read on its scale (published, or the project's own). An unknown cause is `unknown`, which stains nothing. What imagery
+ * suggests (rater `imagery`) is left out until a person has put a name into `confirmed_by`.
  */
 export function readRatings(layer: RawLayer | undefined, settings: Settings, trees: KnownIds): LayerReading<Rating> {
   const scales = scalesOf(settings);
@@ -30,14 +34,20 @@ export function readRatings(layer: RawLayer | undefined, settings: Settings, tre
     const defoliated = shareOf(row, 'defoliated_pct', 'optional');
     const diagnosis = diagnosisOf(row);
     if (treeId === undefined || ratedOn === undefined || row.spoiled) return undefined;
+    const rater = raterOf(row);
+    const confirmedBy = row.text('confirmed_by');
+    if (rater.toLowerCase() === IMAGERY && confirmedBy === undefined) {
+      row.tally('rating-unconfirmed', 'note/left_out', {}, 'confirmed_by');
+      return undefined;
+    }
     if (browned === undefined && defoliated === undefined) tellNoFigure(row, diagnosis);
     return {
       treeId,
       ratedOn,
-      rater: raterOf(row),
+      rater,
       ...present({ browned, defoliated }),
       ...diagnosis,
-      ...present({ confidence: row.word<Confidence>('confidence'), note: row.text('note') }),
+      ...present({ confidence: row.word<Confidence>('confidence'), note: row.text('note'), confirmedBy }),
       extra: row.extra(),
     };
   });

@@ -64,6 +64,7 @@ const ratings = Type.Object(
     scale: text('Name of a class scale, when class is given instead of browned_pct.'),
     class: text('Class on that scale.'),
     note: text('Anything else.'),
+    confirmed_by: text('Who looked at a suggestion from imagery and stands by it; without a name it does not count.'),
   },
   { $id: 'ratings', description: 'Table.' },
 );
