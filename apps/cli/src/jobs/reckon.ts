@@ -16,6 +16,7 @@ export interface ReckonOptions extends CommonOptions {
   readonly draws: number;
   readonly seed: number;
   readonly workers: number;
+  readonly tiles?: string;
 }
 
 /** Characters to a line of a pipe or a file, which have no width of their own. */

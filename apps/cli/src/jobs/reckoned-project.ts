@@ -6,14 +6,20 @@ import {
   expectDraws,
   finishedAssessment,
   isStopped,
-  reckonProject,
+  type Placed,
+  placeProject,
+  reckonPlaced,
   type Stage,
   type Stopped,
+  sceneOf,
 } from '@crownfall/assessment';
 import { readProject } from '@crownfall/exchange/node';
+import type { OverlayLedger } from '@crownfall/geometry';
 import type { ProjectInput } from '@crownfall/survey';
 import type { Progress } from '../terminal/progress.ts';
 import { type DrawOptions, drawRanges } from './draw-ranges.ts';
+import { overlayLedger } from './overlay/overlay-ledger.ts';
+import { fingerprintOf, readTiles } from './overlay/tile-file.ts';
 
 export interface Reckoned {
   readonly input: ProjectInput;
@@ -35,8 +41,13 @@ const STAGES: Readonly<Record<Stage, { readonly words: string; readonly from: nu
   results: { words: 'Gathering results', from: 0.9 },
 };
 
+interface ReckoningOptions extends DrawOptions {
+  /** Folder with all tiles of the overlay, reckoned before. */
+  readonly tiles?: string;
+}
+
 /** No draws: ranges stay unknown. */
-const NO_DRAWS: DrawOptions = { draws: 0, seed: 1, workers: 1 };
+const NO_DRAWS: ReckoningOptions = { draws: 0, seed: 1, workers: 1 };
 
 export async function reckonedProject(path: string, progress: Progress, options = NO_DRAWS): Promise<Reckoned> {
   expectDraws(options.draws);
@@ -49,13 +60,19 @@ export async function reckonedProject(path: string, progress: Progress, options 
     clock.begin(stage);
     progress.stage(STAGES[stage].words, STAGES[stage].from);
   };
-  const reckoned = reckonProject(input, begin);
+  const placed = placeProject(input, begin);
+  if (isStopped(placed)) return { input, outcome: placed, timings: clock.end() };
+  const reckoned = reckonPlaced(placed, await overlayOf(placed, options), begin);
   if (isStopped(reckoned)) return { input, outcome: reckoned, timings: clock.end() };
   const { draws, seed } = options;
   if (draws > 0) begin('draws', 0);
   const drawn = draws > 0 ? await drawRanges(drawWorkOf(reckoned, seed), options) : undefined;
   const outcome = finishedAssessment(reckoned, { seed, drawn, progress: begin });
   return { input, outcome, timings: clock.end() };
+}
+
+function overlayOf(placed: Placed, { tiles, workers }: ReckoningOptions): Promise<OverlayLedger> {
+  return tiles === undefined ? overlayLedger(sceneOf(placed), workers) : readTiles(tiles, fingerprintOf(placed));
 }
 
 function stageClock(): { begin: (stage: string) => void; end: () => Record<string, number> } {

@@ -1,0 +1,145 @@
+/** Outlines for the points of a whole image, square by square, so that an image of any size fits. */
+import type { Coordinates } from '@crownfall/geometry';
+import {
+  type Imagery,
+  type OutlineAnswer,
+  type OutlineThresholds,
+  outlineThresholds,
+  type PixelWindow,
+  proposeOutlines,
+} from '@crownfall/imagery';
+
+export interface TreePoint {
+  readonly treeId: string;
+  readonly lon: number;
+  readonly lat: number;
+  readonly spreadM?: number;
+}
+
+export interface TreeOutline {
+  readonly treeId: string;
+  readonly answer: OutlineAnswer;
+  /** The outline in longitude and latitude; empty when none is proposed. */
+  readonly lonLatRing: Coordinates<'lonlat'>;
+}
+
+/** Squares of this side are proposed at a time; with this much around them, so that crowns and rivals are whole. */
+const SQUARE_M = 60;
+const MARGIN_M = 15;
+/** Thresholds come from the finest level of no more than this many pixels, else from the middle of the image. */
+const SURVEY_PIXELS = 4e6;
+
+interface Placed extends TreePoint {
+  readonly column: number;
+  readonly row: number;
+}
+
+/**
+ * Proposals for the points that lie in the image, in the order given. Squares are taken row by row; what an earlier square
+ * proposed, and the outlines drawn already, are not entered by later ones.
+ * @param drawn outlines that exist, in longitude and latitude
+ */
+export async function outlinesOfImage(
+  image: Imagery,
+  points: readonly TreePoint[],
+  drawn: readonly Coordinates<'lonlat'>[],
+  onProgress: (share: number) => void,
+): Promise<readonly TreeOutline[]> {
+  const placed = placedPoints(image, points);
+  if (placed.length === 0) return [];
+  const thresholds = await thresholdsOf(image);
+  const occupied = drawn.map((ring) => groundRing(image, ring));
+  const answers = new Map<string, TreeOutline>();
+  const squares = squaresOf(image, placed);
+  for (const [i, square] of squares.entries()) {
+    onProgress(i / squares.length);
+    const rivals = placed.filter((point) => !answers.has(point.treeId) && isWithin(point, square.window));
+    const window = await image.readWindow(square.window);
+    const seeds = rivals.map(({ column, row, spreadM }) => {
+      const [x, y] = image.pixelToGround(column, row);
+      return { x, y, ...(spreadM === undefined ? {} : { spreadM }) };
+    });
+    const near = occupied.filter((ring) => touches(image, ring, square.window));
+    proposeOutlines(window, seeds, { thresholds, occupied: near }).forEach((answer, k) => {
+      if (!isWithin(rivals[k], square.core)) return;
+      if (answer.proposed) occupied.push(answer.ring);
+      answers.set(rivals[k].treeId, { treeId: rivals[k].treeId, answer, lonLatRing: lonLatRing(image, answer) });
+    });
+  }
+  return points.flatMap(({ treeId }) => answers.get(treeId) ?? []);
+}
+
+function placedPoints(image: Imagery, points: readonly TreePoint[]): readonly Placed[] {
+  return points
+    .map((point) => {
+      const [column, row] = image.lonLatToPixel([point.lon, point.lat]);
+      return { ...point, column, row };
+    })
+    .filter(({ column, row }) => column >= 0 && row >= 0 && column < image.width && row < image.height);
+}
+
+async function thresholdsOf(image: Imagery): Promise<OutlineThresholds> {
+  const level = image.levels.findIndex(({ width, height }) => width * height <= SURVEY_PIXELS);
+  if (level >= 0) {
+    const { width, height } = image.levels[level];
+    return outlineThresholds(await image.readWindow({ left: 0, top: 0, width, height }, { level }));
+  }
+  const side = Math.floor(Math.sqrt(SURVEY_PIXELS));
+  const [width, height] = [Math.min(side, image.width), Math.min(side, image.height)];
+  const [left, top] = [Math.floor((image.width - width) / 2), Math.floor((image.height - height) / 2)];
+  return outlineThresholds(await image.readWindow({ left, top, width, height }));
+}
+
+interface Square {
+  /** Points in here are answered; those around them only compete. */
+  readonly core: PixelWindow;
+  readonly window: PixelWindow;
+}
+
+function squaresOf({ pixelM }: Imagery, points: readonly Placed[]): readonly Square[] {
+  const side = Math.max(1, Math.round(SQUARE_M / pixelM));
+  const margin = Math.ceil(MARGIN_M / pixelM);
+  const corners = new Map<string, readonly [number, number]>();
+  for (const { column, row } of points) {
+    const corner = [Math.floor(column / side), Math.floor(row / side)] as const;
+    corners.set(corner.join(' '), corner);
+  }
+  const ordered = [...corners.values()].sort((a, b) => a[1] - b[1] || a[0] - b[0]);
+  return ordered.map(([column, row]) => {
+    const [left, top] = [column * side, row * side];
+    const around = side + 2 * margin;
+    return {
+      core: { left, top, width: side, height: side },
+      window: { left: left - margin, top: top - margin, width: around, height: around },
+    };
+  });
+}
+
+function isWithin({ column, row }: Placed, { left, top, width, height }: PixelWindow): boolean {
+  return column >= left && row >= top && column < left + width && row < top + height;
+}
+
+function groundRing(image: Imagery, lonLat: Coordinates<'lonlat'>): Float64Array {
+  const pixels = image.lonLatToPixel(lonLat);
+  const out = new Float64Array(pixels.length);
+  for (let i = 0; i < out.length; i += 2) [out[i], out[i + 1]] = image.pixelToGround(pixels[i], pixels[i + 1]);
+  return out;
+}
+
+function touches(image: Imagery, ring: Float64Array, { left, top, width, height }: PixelWindow): boolean {
+  let [minX, minY, maxX, maxY] = [Infinity, Infinity, -Infinity, -Infinity];
+  for (let i = 0; i < ring.length; i += 2) {
+    const [x, y] = image.groundToPixel(ring[i], ring[i + 1]);
+    [minX, maxX, minY, maxY] = [Math.min(minX, x), Math.max(maxX, x), Math.min(minY, y), Math.max(maxY, y)];
+  }
+  return minX <= left + width && maxX >= left && minY <= top + height && maxY >= top;
+}
+
+function lonLatRing(image: Imagery, answer: OutlineAnswer): Coordinates<'lonlat'> {
+  if (!answer.proposed) return new Float64Array(0);
+  const pixels = new Float64Array(answer.ring.length);
+  for (let i = 0; i < pixels.length; i += 2) {
+    [pixels[i], pixels[i + 1]] = image.groundToPixel(answer.ring[i], answer.ring[i + 1]);
+  }
+  return image.pixelToLonLat(pixels);
+}
