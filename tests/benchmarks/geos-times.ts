@@ -7,7 +7,7 @@ import { fromTimes, type Measured } from './peer-times.ts';
 import type { StreetScene } from './street-scene.ts';
 
 /** The whole ledger is timed on a town of at most this many crowns. */
-export const GEOS_LEDGER_CROWNS = 10_000;
+export const GEOS_LEDGER_CROWNS = 2_400;
 
 export interface GeosTimes {
   readonly name: string;

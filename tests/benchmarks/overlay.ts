@@ -143,7 +143,7 @@ function printTable(): void {
   const both = (m?: Measured, ratioTo?: Measured) =>
     m ? `${millis(m.min)} / ${millis(m.median)}${ratioTo ? ` (${(m.min / ratioTo.min).toFixed(1)}×)` : ''}` : '–';
   console.log(`### ${crownCount.toLocaleString('en')} crowns, ${scene.pieces.length.toLocaleString('en')} pieces\n`);
-  console.log(`${pairCount.toLocaleString('en')} candidate pairs; ${cpus()[0].model}, Node ${process.versions.node}, `);
+  console.log(`${pairCount.toLocaleString('en')} candidate pairs; ${cpus()[0].model}, Node ${process.versions.node},`);
   console.log(
     `${new Date().toISOString().slice(0, 10)}; ${repeats} repeats, CPU milliseconds: minimum / median (ratio of minima to ours).\n`,
   );

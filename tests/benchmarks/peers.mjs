@@ -56,7 +56,7 @@ async function turf() {
   };
   return {
     name: `@turf/turf ${versionOf('@turf/turf')}`,
-    samplePieces: 60,
+    samplePieces: 42,
     shape: (ring) => polygon([closedRing(ring)]),
     pair: (piece, crown) => areaOf(intersect(featureCollection([piece, crown]))),
     union: (piece, crowns) => {
@@ -70,7 +70,7 @@ async function polygonClipping() {
   const { default: library } = await import('polygon-clipping');
   return {
     name: `polygon-clipping ${versionOf('polygon-clipping')}`,
-    samplePieces: 400,
+    samplePieces: 210,
     shape: (ring) => [closedRing(ring)],
     pair: (piece, crown) => multiPolygonArea(library.intersection(piece, crown)),
     union: (piece, [first, ...more]) => multiPolygonArea(library.intersection(piece, library.union(first, ...more))),
@@ -81,7 +81,7 @@ async function martinez() {
   const { intersection, union } = await import('martinez-polygon-clipping');
   return {
     name: `martinez-polygon-clipping ${versionOf('martinez-polygon-clipping')}`,
-    samplePieces: 400,
+    samplePieces: 210,
     shape: (ring) => [closedRing(ring)],
     pair: (piece, crown) => multiPolygonArea(intersection(piece, crown)),
     union: (piece, [first, ...more]) => {
@@ -105,7 +105,7 @@ async function jsts() {
   const factory = new GeometryFactory();
   return {
     name: `jsts ${versionOf('jsts')}`,
-    samplePieces: 400,
+    samplePieces: 210,
     shape: (ring) => factory.createPolygon(closedRing(ring).map(([x, y]) => new Coordinate(x, y))),
     pair: (piece, crown) => Overlay.intersection(piece, crown).getArea(),
     union: (piece, crowns) => {
@@ -129,7 +129,7 @@ async function geosWasm() {
   };
   return {
     name: `geos-wasm ${versionOf('geos-wasm')} (GEOS ${geos.GEOSversion().split('-')[0]})`,
-    samplePieces: 400,
+    samplePieces: 210,
     shape: (flat) => {
       const at = Module._malloc(8 * (flat.length + 2));
       Module.HEAPF64.set([...flat, flat[0], flat[1]], at >> 3);
@@ -161,7 +161,7 @@ async function clipper2() {
   const metres2 = (paths) => Math.abs(Clipper.areaPaths(paths)) / GRID ** 2;
   return {
     name: `clipper2-ts ${versionOf('clipper2-ts')}`,
-    samplePieces: 400,
+    samplePieces: 210,
     shape: (flat) => {
       const path = [];
       for (let i = 0; i < flat.length; i += 2) {
@@ -190,7 +190,7 @@ async function clipper2Wasm() {
   };
   return {
     name: `clipper2-wasm ${versionOf('clipper2-wasm')}`,
-    samplePieces: 400,
+    samplePieces: 210,
     shape: (flat) => {
       const path = library.MakePath64(Array.from(flat, (value) => Math.round(value * GRID)));
       const paths = new library.Paths64();
