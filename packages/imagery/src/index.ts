@@ -8,7 +8,7 @@ export {
 export { ciede2000 } from './analysis/ciede2000.ts';
 export { type Lab, lightness, srgbToLab } from './analysis/cielab.ts';
 export { addCrowns, emptyFoliageHistogram, type FoliageHistogram } from './analysis/foliage-histogram.ts';
-export { type OutlineThresholds, outlineThresholds } from './analysis/foliage-scene.ts';
+export { type OutlineThresholds, outlineThresholds, whiteLevel } from './analysis/foliage-scene.ts';
 export {
   type FoliageSeparation,
   type IndexRule,

@@ -40,7 +40,8 @@ export function imageryPrepareCommand(finish: Finish): Command {
   return withCommonOptions(command);
 }
 
-function readRoles(text: string): readonly BandRole[] {
+/** Reads a list of band roles. */
+export function readRoles(text: string): readonly BandRole[] {
   const words = text.split(',').map((word) => word.trim());
   const stray = words.find((word) => !(ROLES as readonly string[]).includes(word));
   if (stray !== undefined) throw new InvalidArgumentError(`Expected roles among ${ROLES.join(', ')}; got ${stray}.`);

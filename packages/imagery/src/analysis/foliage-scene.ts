@@ -62,10 +62,11 @@ export function outlineThresholds(window: Window): OutlineThresholds {
     saturations[Math.min(99, Math.floor(saturation(red[i], green[i], blue[i]) * 100))]++;
   });
   const leafSaturation = BROWN_SATURATION_SHARE * medianOfBins(saturations);
-  return { index, greenFrom, leafSaturation, white: whiteOf(window) };
+  return { index, greenFrom, leafSaturation, white: whiteLevel(window) };
 }
 
-function whiteOf(window: Window): number {
+/** The brightness of white in a window's bands: 255 for 8 bits, else the greatest sample of its colours (1 when all are 0). */
+export function whiteLevel(window: Window): number {
   const { red, green, blue } = colourBands(window);
   if (red instanceof Uint8Array) return 255;
   let greatest = 0;

@@ -52,7 +52,8 @@ export async function outlinesOfImage(
   const answers = new Map<string, TreeOutline>();
   const squares = squaresOf(image, placed);
   for (const [i, square] of squares.entries()) {
-    onProgress(i / squares.length);
+    // Ten times, however many squares: without a terminal each is a line.
+    if (i % Math.ceil(squares.length / 10) === 0) onProgress(i / squares.length);
     const rivals = placed.filter((point) => !answers.has(point.treeId) && isWithin(point, square.window));
     const window = await image.readWindow(square.window);
     const seeds = rivals.map(({ column, row, spreadM }) => {
