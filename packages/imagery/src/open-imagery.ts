@@ -144,12 +144,7 @@ function withWays(frame: Frame, levels: OpenLevels, where: Place): Imagery {
     lonLatToPixel: (lonLat) =>
       crs ? mapped(crs.fromLonLat(lonLat), (x, y) => groundToPixel(transform, x, y)) : nowhere(lonLat),
     pixelToLonLat: (pixels) =>
-      crs
-        ? refinedLonLat(
-            crs,
-            mapped(pixels, (c, r) => pixelToGround(transform, c, r)),
-          )
-        : nowhere(pixels),
+      crs ? crs.toLonLat(mapped(pixels, (c, r) => pixelToGround(transform, c, r))) : nowhere(pixels),
     readWindow: (window, options = {}) => readWindow({ levels, frame, where }, window, options),
   };
 }
