@@ -1,9 +1,10 @@
 /** The map's style sheet for MapLibre: everything is drawn from the project's own layers, nothing comes from outside. */
 import fontUrl from '@fontsource/inter/files/inter-latin-600-normal.woff2?url';
-import type { ExpressionSpecification, LayerSpecification, StyleSpecification } from 'maplibre-gl';
-import type { Layers } from '../project.ts';
-import { blockLabels } from './block-labels.ts';
+import type { ExpressionSpecification, LayerSpecification, SourceSpecification, StyleSpecification } from 'maplibre-gl';
+import type { Layers } from '../project/project.ts';
+import type { BlockMarks } from './block-ranks.ts';
 import { MAP_COLOURS, type MapColours } from './map-colours.ts';
+import { sketchLayers } from './sketch-layers.ts';
 import { CLEAN, hatchName, STAIN_CLASSES, type Theme } from './stain-ramp.ts';
 
 const stainedPct: ExpressionSpecification = ['coalesce', ['get', 'stained_pct'], 0];
@@ -11,28 +12,73 @@ const stainedPct: ExpressionSpecification = ['coalesce', ['get', 'stained_pct'],
 const stains: ExpressionSpecification = ['>', ['coalesce', ['get', 'dose'], 0], 0];
 /** Blocks of the first ranks are drawn heavier, so that order shows without colour. */
 const FIRST_RANKS = 5;
+const isShown: ExpressionSpecification = ['get', 'shown'];
 const isFirst: ExpressionSpecification = ['<=', ['get', 'rank'], FIRST_RANKS];
 
-export function mapStyle(layers: Layers, theme: Theme, selected: string | null): StyleSpecification {
+/** What the style is made of: the data, and how they are to look. */
+export interface MapLook {
+  readonly layers: Layers;
+  readonly marks: BlockMarks;
+  readonly sketch: GeoJSON.FeatureCollection;
+  readonly theme: Theme;
+  readonly blockId: string | null;
+  readonly treeId: string | null;
+  /** The tree whose crown is being drawn: its recorded crown steps back. */
+  readonly sketchedTree: string | null;
+  readonly imagery: ImageryLook | null;
+}
+
+export interface ImageryLook {
+  readonly tiles: string;
+  readonly bounds: readonly [number, number, number, number];
+  readonly opacity: number;
+  /** −1 to 1. */
+  readonly brightness: number;
+}
+
+export function mapStyle(look: MapLook): StyleSpecification {
+  const { layers, marks, theme, imagery } = look;
   const colours = MAP_COLOURS[theme];
   return {
     version: 8,
     'font-faces': { Inter: new URL(fontUrl, location.href).href },
     sources: {
-      blocks: { type: 'geojson', data: layers.blocks },
-      'block-labels': { type: 'geojson', data: blockLabels(layers.blocks) },
-      pavement: { type: 'geojson', data: layers.pavement, tolerance: 0.1 },
-      trees: { type: 'geojson', data: layers.trees, tolerance: 0.1 },
-      drift: { type: 'geojson', data: layers.drift, tolerance: 0.1 },
+      blocks: { type: 'geojson', data: marks.blocks, promoteId: 'block_id' },
+      'block-labels': { type: 'geojson', data: marks.labels },
+      pavement: { type: 'geojson', data: layers.pavement, tolerance: 0.1, promoteId: 'pavement_id' },
+      trees: { type: 'geojson', data: layers.trees, tolerance: 0.1, promoteId: 'tree_id' },
+      drift: { type: 'geojson', data: layers.drift, tolerance: 0.1, promoteId: 'tree_id' },
+      sketch: { type: 'geojson', data: look.sketch, tolerance: 0 },
+      ...(imagery && { imagery: imagerySource(imagery) }),
     },
     layers: [
       { id: 'ground', type: 'background', paint: { 'background-color': colours.ground } },
       { id: 'block-fill', type: 'fill', source: 'blocks', paint: { 'fill-color': colours.block } },
-      ...pavementLayers(colours, theme),
-      ...crownLayers(colours),
-      ...blockLayers(colours, selected),
+      ...(imagery ? [imageryLayer(imagery)] : []),
+      ...pavementLayers(colours, theme, imagery !== null),
+      ...crownLayers(colours, look),
+      ...blockLayers(colours, look.blockId),
+      ...sketchLayers(colours),
     ],
   };
+}
+
+function imagerySource({ tiles, bounds }: ImageryLook): SourceSpecification {
+  return { type: 'raster', tiles: [tiles], tileSize: 256, bounds: [...bounds], maxzoom: 22 };
+}
+
+/** Brightening raises the darkest value, darkening lowers the lightest, so that neither loses the picture. */
+export function imageryPaint({ opacity, brightness }: Pick<ImageryLook, 'opacity' | 'brightness'>) {
+  return {
+    'raster-opacity': opacity,
+    'raster-brightness-min': Math.max(0, brightness) * 0.6,
+    'raster-brightness-max': 1 + Math.min(0, brightness) * 0.6,
+    'raster-fade-duration': 0,
+  };
+}
+
+function imageryLayer(look: ImageryLook): LayerSpecification {
+  return { id: 'imagery', type: 'raster', source: 'imagery', paint: imageryPaint(look) };
 }
 
 /** Picks the block to draw as selected; nothing is selected with null. */
@@ -40,7 +86,17 @@ export function selectedBlock(blockId: string | null): ['==', ['get', string], s
   return ['==', ['get', 'block_id'], blockId ?? ''];
 }
 
-function pavementLayers(colours: MapColours, theme: Theme): LayerSpecification[] {
+/** Picks the tree to draw as selected. */
+export function selectedTree(treeId: string | null): ['==', ['get', string], string] {
+  return ['==', ['get', 'tree_id'], treeId ?? ''];
+}
+
+/** All trees but the one that is being drawn. */
+export function notSketched(treeId: string | null): ['!=', ['get', string], string] {
+  return ['!=', ['get', 'tree_id'], treeId ?? ''];
+}
+
+function pavementLayers(colours: MapColours, theme: Theme, overImagery: boolean): LayerSpecification[] {
   const steps = STAIN_CLASSES.flatMap((each) => [each.fromPct, each[theme]]);
   const hatched = STAIN_CLASSES.filter((each) => each.hatchPx !== null);
   const hatches = hatched.slice(1).flatMap((each) => [each.fromPct, hatchName(each)]);
@@ -49,7 +105,11 @@ function pavementLayers(colours: MapColours, theme: Theme): LayerSpecification[]
       id: 'pavement-fill',
       type: 'fill',
       source: 'pavement',
-      paint: { 'fill-color': ['step', stainedPct, CLEAN[theme], ...steps] as ExpressionSpecification },
+      paint: {
+        'fill-color': ['step', stainedPct, CLEAN[theme], ...steps] as ExpressionSpecification,
+        // Clean pavement lets the picture through; stain stays in sight.
+        'fill-opacity': overImagery ? ['step', stainedPct, 0.12, STAIN_CLASSES[0].fromPct, 0.55] : 1,
+      },
     },
     {
       id: 'pavement-hatch',
@@ -68,7 +128,7 @@ function pavementLayers(colours: MapColours, theme: Theme): LayerSpecification[]
   ];
 }
 
-function crownLayers(colours: MapColours): LayerSpecification[] {
+function crownLayers(colours: MapColours, { imagery, treeId, sketchedTree }: MapLook): LayerSpecification[] {
   return [
     {
       id: 'drift-line',
@@ -82,12 +142,14 @@ function crownLayers(colours: MapColours): LayerSpecification[] {
       id: 'crown-fill',
       type: 'fill',
       source: 'trees',
-      paint: { 'fill-color': colours.crown, 'fill-opacity': ['case', stains, 0.42, 0.18] },
+      filter: notSketched(sketchedTree),
+      paint: { 'fill-color': colours.crown, 'fill-opacity': imagery ? 0.08 : ['case', stains, 0.42, 0.18] },
     },
     {
       id: 'crown-line',
       type: 'line',
       source: 'trees',
+      filter: notSketched(sketchedTree),
       paint: {
         'line-color': colours.crownLine,
         'line-width': [
@@ -100,6 +162,13 @@ function crownLayers(colours: MapColours): LayerSpecification[] {
           ['case', stains, 2, 0.8],
         ],
       },
+    },
+    {
+      id: 'crown-chosen',
+      type: 'line',
+      source: 'trees',
+      filter: selectedTree(treeId),
+      paint: { 'line-color': colours.accent, 'line-width': 3.5 },
     },
     {
       id: 'crown-label',
@@ -133,7 +202,7 @@ function blockLayers(colours: MapColours, selected: string | null): LayerSpecifi
       layout: { 'line-sort-key': ['-', 0, ['get', 'rank']] },
       paint: {
         'line-color': ['case', isFirst, colours.ink, colours.blockLine],
-        'line-width': ['case', isFirst, 1.8, 0.8],
+        'line-width': ['case', ['!', isShown], 0.4, isFirst, 1.8, 0.8],
       },
     },
     {
@@ -148,6 +217,7 @@ function blockLayers(colours: MapColours, selected: string | null): LayerSpecifi
       id: 'rank-badge',
       type: 'circle',
       source: 'block-labels',
+      filter: isShown,
       layout: { 'circle-sort-key': ['-', 0, ['get', 'rank']] },
       paint: {
         'circle-radius': ['interpolate', ['linear'], ['zoom'], 13.5, 5.5, 15, 9, 16, 13],
@@ -160,6 +230,7 @@ function blockLayers(colours: MapColours, selected: string | null): LayerSpecifi
       id: 'rank-label',
       type: 'symbol',
       source: 'block-labels',
+      filter: isShown,
       layout: {
         'text-field': ['to-string', ['get', 'rank']],
         'text-font': ['Inter'],

@@ -1,0 +1,16 @@
+/** The port behind which edits are kept. Here the browser's own database; a server's journal can take its place. */
+import type { Entry, History } from './history.ts';
+
+export interface EditLog {
+  load(): Promise<History>;
+  /** Makes `entry` number `at` (from 0) and forgets any that stood there or later. Resolves when it is on disk. */
+  append(at: number, entry: Entry): Promise<void>;
+  /** Notes how many entries are in force. */
+  moveTo(done: number): Promise<void>;
+}
+
+/** What is drawn or typed but not saved as an edit yet: kept so that a crash loses nothing. */
+export interface DraftStore {
+  load(): Promise<unknown>;
+  save(draft: unknown): Promise<void>;
+}

@@ -1,0 +1,35 @@
+/** Everything that a person can change, as plain values with what was there before: so each can be undone. */
+import type { PrioritySettings } from '@crownfall/survey';
+
+/** A crown as the crowns layer holds it. */
+export interface CrownRecord {
+  readonly geometry: GeoJSON.Polygon | GeoJSON.MultiPolygon | GeoJSON.Point;
+  readonly properties: Readonly<Record<string, unknown>>;
+}
+
+/** A row of the ratings table. */
+export type RatingRecord = Readonly<Record<string, string | number>>;
+
+/** Weights and reference levels: what the weigh bench moves. */
+export type Weighing = Pick<PrioritySettings, 'weights' | 'levels'>;
+
+export interface Scenario {
+  readonly id: string;
+  readonly name: string;
+  readonly weighing: Weighing;
+}
+
+export type Edit =
+  /** `before` null: a new crown; `after` null: a crown taken away. */
+  | {
+      readonly kind: 'crown';
+      readonly treeId: string;
+      readonly before: CrownRecord | null;
+      readonly after: CrownRecord | null;
+    }
+  /** Ratings are only ever added; undoing takes the newest away. */
+  | { readonly kind: 'rating'; readonly treeId: string; readonly after: RatingRecord }
+  | { readonly kind: 'weighing'; readonly before: Weighing | null; readonly after: Weighing | null }
+  | { readonly kind: 'scenario'; readonly before: Scenario | null; readonly after: Scenario | null };
+
+export type EditKind = Edit['kind'];

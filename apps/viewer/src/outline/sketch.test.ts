@@ -1,0 +1,105 @@
+import { describe, expect, test } from 'vitest';
+import {
+  closedUp,
+  newSketch,
+  placed,
+  recordOf,
+  reshapedSince,
+  shapeOf,
+  sketchOf,
+  sketchRedone,
+  sketchUndone,
+  vertexInserted,
+  vertexMoved,
+  vertexRemoved,
+} from './sketch.ts';
+
+const drawn = () =>
+  closedUp(
+    (
+      [
+        [0, 0],
+        [0, 2],
+        [2, 2],
+        [2, 0],
+      ] as const
+    ).reduce((now, at) => placed(now, at), newSketch('N1', 'polygon')),
+  );
+
+describe('an outline by vertices', () => {
+  test('becomes a closed, counter-clockwise ring (RFC 7946, 3.1.6), whichever way it was drawn', () => {
+    expect(recordOf(drawn())?.geometry).toEqual({
+      type: 'Polygon',
+      coordinates: [
+        [
+          [0, 0],
+          [2, 0],
+          [2, 2],
+          [0, 2],
+          [0, 0],
+        ],
+      ],
+    });
+  });
+
+  test('vertices are put in, moved and taken away, never below three', () => {
+    const inserted = vertexInserted(drawn(), 3, [1, -1]);
+    expect(inserted.vertices.at(-1)).toEqual([1, -1]);
+    const bare = [0, 0, 0, 0].reduce((now) => vertexRemoved(now, 0), inserted);
+    expect(bare.vertices).toHaveLength(3);
+  });
+
+  test('every step can be undone and redone; a drag is one step', () => {
+    const start = drawn();
+    const before = shapeOf(start);
+    let dragged = start;
+    for (const x of [3, 4, 5]) dragged = reshapedSince(dragged, before, vertexMoved(dragged, 2, [x, x]));
+    expect(dragged.vertices[2]).toEqual([5, 5]);
+    expect(shapeOf(sketchUndone(dragged))).toEqual(before);
+    expect(shapeOf(sketchRedone(sketchUndone(dragged)))).toEqual(shapeOf(dragged));
+    const empty = Array.from({ length: 9 }).reduce<typeof start>((now) => sketchUndone(now), start);
+    expect(empty.vertices).toEqual([]);
+  });
+
+  test('holes and further parts of a recorded outline stay', () => {
+    const ring = (at: number) => [
+      [at, 0],
+      [at + 1, 0],
+      [at + 1, 1],
+      [at, 0],
+    ];
+    const geometry = { type: 'MultiPolygon' as const, coordinates: [[ring(0), ring(0.2)], [ring(5)]] };
+    const record = { geometry, properties: { tree_id: 'T1', note: 'kept' } };
+    expect(recordOf(sketchOf('T1', record))).toEqual(record);
+  });
+});
+
+describe('what was paced in the field', () => {
+  test.each([
+    [{ spread_m: 8 }, 'spread'],
+    [{ spread_a_m: 8, spread_b_m: 6, bearing_deg: 30 }, 'diameters'],
+    [{ radii_m: [3, 4, 5, 4] }, 'radii'],
+  ])('%o stays in the form it was recorded in', (sizes, tool) => {
+    const record = {
+      geometry: { type: 'Point' as const, coordinates: [1, 2] },
+      properties: { tree_id: 'T1', ...sizes },
+    };
+    const sketch = sketchOf('T1', record);
+    expect(sketch.tool).toBe(tool);
+    expect(recordOf(sketch)).toEqual(record);
+  });
+
+  test('a crown that is outlined anew loses the sizes it was paced with', () => {
+    const record = {
+      geometry: { type: 'Point' as const, coordinates: [1, 2] },
+      properties: { tree_id: 'T1', spread_m: 8 },
+    };
+    const outlined = { ...drawn(), before: record };
+    expect(recordOf(outlined)?.properties).toEqual({ tree_id: 'N1' });
+  });
+
+  test('nothing is a crown before it has a place', () => {
+    expect(recordOf(newSketch('N1', 'spread'))).toBeNull();
+    expect(recordOf(placed(newSketch('N1', 'polygon'), [0, 0]))).toBeNull();
+  });
+});

@@ -1,0 +1,41 @@
+/** What page and worker say to each other. */
+import type { CrownPreview, Stage } from '@crownfall/assessment';
+import type { Finding } from '@crownfall/geometry';
+import type { CrownRecord, Edit, Weighing } from '../edits/edit.ts';
+import type { Shown } from '../project/project.ts';
+import type { ProjectPlace } from '../project/project-files.ts';
+import type { Change, TreeRecord } from './project-reckoner.ts';
+
+/** Questions by name: what is asked, and what comes back. */
+export interface Questions {
+  readonly open: {
+    readonly asked: { readonly place: ProjectPlace; readonly edits: readonly Edit[] };
+    readonly told: Opened;
+  };
+  readonly setEdits: { readonly asked: readonly Edit[]; readonly told: Change };
+  readonly weigh: { readonly asked: Weighing; readonly told: null };
+  readonly preview: {
+    readonly asked: { readonly treeId: string; readonly record: CrownRecord };
+    readonly told: CrownPreview | null;
+  };
+  readonly endPreview: { readonly asked: null; readonly told: null };
+  readonly tree: { readonly asked: string; readonly told: TreeRecord | null };
+  readonly layerFile: { readonly asked: 'crowns' | 'ratings'; readonly told: string };
+  readonly resultFile: { readonly asked: string; readonly told: string };
+}
+export type Question = keyof Questions;
+
+export type Opened =
+  | { readonly stopped: false; readonly shown: Shown; readonly imagery: readonly string[] }
+  | { readonly stopped: true; readonly findings: readonly Finding[] };
+
+export interface Ask<Q extends Question = Question> {
+  readonly id: number;
+  readonly question: Q;
+  readonly asked: Questions[Q]['asked'];
+}
+
+export type Answer =
+  | { readonly id: number; readonly told: unknown }
+  | { readonly id: number; readonly failed: string }
+  | { readonly progress: Stage | 'reading'; readonly share: number };

@@ -1,0 +1,218 @@
+/** A project with its edits, kept reckoned. Runs in the worker; knows nothing of one. */
+import {
+  type Assessment,
+  type CrownPreview,
+  LiveAssessment,
+  type Progress,
+  type TreeResult,
+} from '@crownfall/assessment';
+import { type FilePieces, layerText, resultFiles } from '@crownfall/exchange';
+import type { Finding } from '@crownfall/geometry';
+import { type ProjectInput, type Rating, type RawFeature, readSurvey, type Tree } from '@crownfall/survey';
+import type { CrownRecord, Edit, Weighing } from '../edits/edit.ts';
+import { crownsWith, editedCrowns, ratingsWith, rawCrown } from '../edits/edited-layers.ts';
+import { toGeoJson } from '../edits/record-geometry.ts';
+import { FEATURE_ID, type LayerName, type Project, type Shown } from '../project/project.ts';
+import { driftFeatures, projectOf, resultFeatures } from './shown-features.ts';
+
+/** What a change of records changes on the screen. Features replace those of the same id; new ones are added. */
+export interface Change {
+  readonly project: Project;
+  readonly features: Readonly<Record<LayerName, readonly GeoJSON.Feature[]>>;
+  readonly gone: Readonly<Record<LayerName, readonly string[]>>;
+}
+
+/** Everything known of one tree, for the card beside the map. */
+export interface TreeRecord {
+  readonly treeId: string;
+  readonly crown: CrownRecord;
+  readonly ratings: readonly Rating[];
+}
+
+export class ProjectReckoner {
+  readonly #base: ProjectInput;
+  readonly #live: LiveAssessment;
+  readonly #baseCrowns: ReadonlyMap<string, RawFeature>;
+  #assessment: Assessment;
+  #edits: readonly Edit[] = [];
+
+  constructor(input: ProjectInput, progress?: Progress) {
+    this.#base = input;
+    this.#live = new LiveAssessment(input, progress);
+    const names = crownNames(input);
+    this.#baseCrowns = new Map((input.layers.crowns?.features ?? []).map((feature) => [names(feature), feature]));
+    this.#assessment = this.#live.assessment();
+  }
+
+  get stopping(): readonly Finding[] {
+    return this.#live.stopping;
+  }
+
+  shown(): Shown {
+    const features = resultFeatures(this.#assessment);
+    const collection = (of: readonly GeoJSON.Feature[]): GeoJSON.FeatureCollection => ({
+      type: 'FeatureCollection',
+      features: [...of],
+    });
+    return {
+      project: projectOf(this.#assessment),
+      layers: {
+        blocks: collection(features.blocks),
+        pavement: collection(features.pavement),
+        trees: collection(features.trees),
+        drift: collection(driftFeatures(this.#assessment, this.#assessment.trees)),
+      },
+    };
+  }
+
+  /** Makes these edits, and no others, the ones in force. */
+  setEdits(edits: readonly Edit[]): Change {
+    const before = this.#assessment;
+    const [was, now] = [editedCrowns(this.#edits), editedCrowns(edits)];
+    for (const treeId of new Set([...was.keys(), ...now.keys()])) {
+      if (JSON.stringify(was.get(treeId)) === JSON.stringify(now.get(treeId))) continue;
+      const tree = this.#treeWith(treeId, now.get(treeId));
+      if (tree) this.#live.keepTree(tree);
+      else this.#live.dropTree(treeId);
+    }
+    if (ratingRows(edits) !== ratingRows(this.#edits)) this.#live.keepRatings(this.#readRatings(edits));
+    this.#edits = edits;
+    this.#assessment = this.#live.assessment();
+    return changeBetween(before, this.#assessment);
+  }
+
+  weigh(weighing: Weighing): void {
+    this.#live.weigh({ ...this.#live.settings.priority, ...weighing });
+  }
+
+  preview(treeId: string, record: CrownRecord): CrownPreview | null {
+    const tree = this.#readTree(treeId, rawCrown(record, 1));
+    return tree ? this.#live.preview(tree) : null;
+  }
+
+  endPreview(): void {
+    this.#live.endPreview();
+  }
+
+  tree(treeId: string): TreeRecord | null {
+    const crown = this.#record(treeId);
+    return crown ? { treeId, crown, ratings: this.#live.ratings(treeId) } : null;
+  }
+
+  /** The edited layer as text of a file: crowns as GeoJSON, ratings as delimited text. */
+  async layerFile(layer: 'crowns' | 'ratings'): Promise<string> {
+    const { crowns } = this.#input(this.#edits).layers;
+    const raw = layer === 'crowns' ? crowns : ratingsWith(this.#base.layers.ratings, this.#edits);
+    return raw ? textOf(layerText(layer, raw, layer === 'crowns' ? 'geojson' : 'csv').text) : '';
+  }
+
+  /** One of the result files as `crownfall reckon` would write it for the edited project. */
+  resultFile(name: string): string {
+    const files = resultFiles(this.#assessment, { inputs: [], versions: {}, timings: {} });
+    return [...(files.find((file) => file.name === name)?.text ?? [])].join('');
+  }
+
+  #input(edits: readonly Edit[]): ProjectInput {
+    const { crowns, ratings } = this.#base.layers;
+    const names = crownNames(this.#base);
+    return {
+      ...this.#base,
+      layers: {
+        ...this.#base.layers,
+        ...(crowns && { crowns: crownsWith(crowns, edits, names) }),
+        ratings: ratingsWith(ratings, edits),
+      },
+    };
+  }
+
+  #readRatings(edits: readonly Edit[]): readonly Rating[] {
+    return readSurvey(this.#input(edits)).survey.ratings;
+  }
+
+  /** The tree as edited, as it was at first, or null when it is gone. */
+  #treeWith(treeId: string, record: CrownRecord | null | undefined): Tree | null {
+    if (record) return this.#readTree(treeId, rawCrown(record, 1));
+    const base = this.#baseCrowns.get(treeId);
+    return record === undefined && base ? this.#readTree(treeId, base) : null;
+  }
+
+  #readTree(treeId: string, feature: RawFeature): Tree | null {
+    const { crowns } = this.#base.layers;
+    const layer = { shape: 'features' as const, crs: 'OGC:CRS84', file: 'crowns', ...crowns, features: [feature] };
+    const [tree] = readSurvey({ ...this.#base, findings: [], layers: { crowns: layer } }).survey.trees;
+    return tree ? { ...tree, treeId } : null;
+  }
+
+  #record(treeId: string): CrownRecord | null {
+    const edited = editedCrowns(this.#edits).get(treeId);
+    if (edited !== undefined) return edited;
+    const base = this.#baseCrowns.get(treeId);
+    const geometry = base && toGeoJson(base.geometry);
+    if (!geometry) return null;
+    return { geometry: geometry as CrownRecord['geometry'], properties: { ...base?.properties, tree_id: treeId } };
+  }
+}
+
+async function textOf(pieces: FilePieces): Promise<string> {
+  const decoder = new TextDecoder();
+  let text = '';
+  for await (const piece of pieces) text += typeof piece === 'string' ? piece : decoder.decode(piece, { stream: true });
+  return text;
+}
+
+const ratingRows = (edits: readonly Edit[]): string =>
+  JSON.stringify(edits.filter((edit) => edit.kind === 'rating').map((edit) => edit.after));
+
+/** Names crowns as the survey does: by tree_id, else by their geometry. */
+function crownNames(input: ProjectInput): (feature: RawFeature) => string {
+  const made = new Map<RawFeature, string>();
+  return (feature) => {
+    const id = feature.properties.tree_id;
+    if (id !== undefined && id !== null && String(id).trim() !== '') return String(id).trim();
+    const known = made.get(feature);
+    if (known !== undefined) return known;
+    const { crowns } = input.layers;
+    const layers = crowns ? { crowns: { ...crowns, features: [feature] } } : {};
+    const name = readSurvey({ ...input, layers }).survey.trees[0]?.treeId ?? '';
+    made.set(feature, name);
+    return name;
+  };
+}
+
+function changeBetween(before: Assessment, after: Assessment): Change {
+  const oldTrees = new Map(before.trees.map((tree) => [tree.treeId, tree]));
+  const oldPieces = new Map(before.pavement.map((piece) => [piece.pavementId, piece]));
+  const oldBlocks = new Map(before.blocks.map((block) => [block.blockId, JSON.stringify(figuresOf(block))]));
+  const trees = after.trees.filter((tree) => differs(tree, oldTrees.get(tree.treeId)));
+  const pavement = after.pavement.filter(
+    (piece) => oldPieces.get(piece.pavementId)?.stainedM2.value !== piece.stainedM2.value,
+  );
+  const blocks = after.blocks.filter((block) => oldBlocks.get(block.blockId) !== JSON.stringify(figuresOf(block)));
+  const changed = resultFeatures({ trees, pavement, blocks });
+  const drift = driftFeatures(after, trees);
+  const drifting = new Set(drift.map((feature) => feature.properties?.[FEATURE_ID.drift]));
+  const standing = new Set(after.trees.map(({ treeId }) => treeId));
+  const goneTrees = [...oldTrees.keys()].filter((treeId) => !standing.has(treeId));
+  const noDrift = trees.map(({ treeId }) => treeId).filter((treeId) => !drifting.has(treeId));
+  return {
+    project: projectOf(after),
+    features: { ...changed, drift },
+    gone: { blocks: [], pavement: [], trees: goneTrees, drift: [...goneTrees, ...noDrift] },
+  };
+}
+
+function differs(tree: TreeResult, old: TreeResult | undefined): boolean {
+  return (
+    old === undefined ||
+    old.geometry !== tree.geometry ||
+    old.dose !== tree.dose ||
+    old.severityPct !== tree.severityPct ||
+    old.severityFrom !== tree.severityFrom ||
+    old.host !== tree.host ||
+    old.stainedM2.value !== tree.stainedM2.value
+  );
+}
+
+function figuresOf({ geometry, extra, ...figures }: Assessment['blocks'][number]): object {
+  return figures;
+}

@@ -1,0 +1,49 @@
+/** Hands files to the person: the ranking that is seen, the map, the edited layers. */
+
+import { CLEAN_BELOW_PCT } from '../map/stain-ramp.ts';
+import { shownBlocks, wordsOf } from '../state/derived-state.ts';
+import { blocksCsv, blocksGeoJson } from '../weigh/exported-blocks.ts';
+import { printedMap } from '../weigh/printed-map.ts';
+import type { Session } from './session.ts';
+
+export function exportBlocks(session: Session, format: 'geojson' | 'csv'): void {
+  const state = session.store.get();
+  if (!state.layers) return;
+  const shown = shownBlocks(state);
+  if (format === 'geojson')
+    save(session, 'blocks.geojson', 'application/geo+json', blocksGeoJson(state.layers.blocks, shown));
+  else save(session, 'blocks.csv', 'text/csv', blocksCsv(state.layers.blocks, shown));
+}
+
+export async function exportMap(session: Session): Promise<void> {
+  const { store, map } = session;
+  const { project } = store.get();
+  if (!map || !project) return;
+  const words = wordsOf(store.get());
+  const asOf = project.run.asOf ?? String(project.season);
+  const note = [words.exports.mapNote(asOf), ...(project.run.calibrated ? [] : [words.uncalibrated])].join('. ');
+  const picture = await printedMap(map, {
+    title: words.pageTitle(project.title),
+    legend: words.legend.share,
+    clean: words.legend.under(CLEAN_BELOW_PCT),
+    note,
+  });
+  save(session, 'map.png', 'image/png', picture);
+}
+
+export async function exportLayer(session: Session, layer: 'crowns' | 'ratings'): Promise<void> {
+  const text = await session.reckoner.ask('layerFile', layer);
+  if (layer === 'crowns') save(session, 'crowns.geojson', 'application/geo+json', text);
+  else save(session, 'ratings.csv', 'text/csv', text);
+}
+
+function save({ store }: Session, name: string, type: string, content: BlobPart): void {
+  const url = URL.createObjectURL(new Blob([content], { type }));
+  const link = document.createElement('a');
+  link.href = url;
+  link.download = name;
+  link.click();
+  // The download has its own hold on the content by then.
+  setTimeout(() => URL.revokeObjectURL(url), 60_000);
+  store.change({ notice: wordsOf(store.get()).exports.done(name) });
+}

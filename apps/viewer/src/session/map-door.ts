@@ -1,0 +1,18 @@
+/** What the rest of the page may ask of the map, whatever library draws it. */
+import type { Position } from '../outline/sketch.ts';
+
+export interface MapDoor {
+  readonly showAll: () => void;
+  readonly flyTo: (at: Position, zoom?: number) => void;
+  readonly centre: () => Position;
+  readonly panBy: (x: number, y: number) => void;
+  /** A picture of the map at print resolution, with what the map shows now. */
+  readonly picture: (wish: PictureWish) => Promise<HTMLCanvasElement>;
+}
+
+export interface PictureWish {
+  /** CSS pixels at 96 to the inch. */
+  readonly width: number;
+  readonly height: number;
+  readonly dotsPerInch: number;
+}

@@ -1,0 +1,121 @@
+/** Opens the project: first what the server has reckoned, then the project's own files, so that it can be changed here. */
+import { recordEdits } from '../edits/history.ts';
+import type { Project } from '../project/project.ts';
+import { localProject, type ProjectPlace, type StoreLayer } from '../project/project-files.ts';
+import { servedResults } from '../project/served-results.ts';
+import type { Opened } from '../reckoning/messages.ts';
+import { weighing } from '../state/derived-state.ts';
+import { applyRecords } from './editing.ts';
+import type { Session } from './session.ts';
+
+/** The invented sample town, which comes with the page. Whole, because workers stand elsewhere. */
+const DEMO: ProjectPlace = { kind: 'http', base: new URL('demo/', document.baseURI).href };
+const LAST_OPENED = 'last';
+
+/** Opens what the address asks for: `?open=demo`, `?open=local`, else the served project. Failures become states, not throws. */
+export async function openProject(session: Session): Promise<void> {
+  const wish = new URLSearchParams(location.search).get('open');
+  try {
+    if (wish === 'demo') return await openPlace(session, DEMO, 'demo');
+    if (wish === 'local') return await openLast(session);
+    const shown = await servedResults();
+    if (!shown) return await openPlace(session, DEMO, 'demo');
+    await takeUp(session, `served:${shown.project.title}`);
+    session.store.change({ ...shown, status: 'ready' });
+    await makeEditable(session, shown.project);
+  } catch (error) {
+    fail(session, error);
+  }
+}
+
+/** Keeps the chosen files in the browser and opens them; answers whether they hold a project. */
+export async function openChosen(
+  session: Session,
+  chosen: readonly { readonly path: string; readonly file: Blob }[],
+): Promise<boolean> {
+  const place = localProject(chosen);
+  if (!place) return false;
+  await session.database.opened.put({ key: LAST_OPENED, place });
+  location.assign('?open=local');
+  return true;
+}
+
+async function openLast(session: Session): Promise<void> {
+  const kept = await session.database.opened.get(LAST_OPENED);
+  if (kept?.place.kind !== 'local') return openPlace(session, DEMO, 'demo');
+  return openPlace(session, kept.place, `local:${kept.place.name}`);
+}
+
+/** Everything is reckoned here. */
+async function openPlace(session: Session, place: ProjectPlace, key: string): Promise<void> {
+  const { store } = session;
+  await takeUp(session, key);
+  const opened = await session.reckoner.ask('open', { place, edits: [] });
+  if (opened.stopped) return store.change({ status: 'stopped', stopping: opened.findings });
+  store.change({ ...opened.shown, status: 'ready' });
+  await allowEditing(session, opened, place);
+}
+
+/** The server's figures are shown already; the files must give the same ones, digit for digit. */
+async function makeEditable(session: Session, served: Project): Promise<void> {
+  const { store } = session;
+  // A project of files is not handed out; when it is the sample town, the page's own copy gives the same figures.
+  const place = (await storePlace(served)) ?? DEMO;
+  const opened = await session.reckoner
+    .ask('open', { place, edits: [] })
+    .catch((error: Error) => ({ failed: error.message }));
+  if ('failed' in opened) return store.change({ editing: { can: 'no', why: 'failed', detail: opened.failed } });
+  if (opened.stopped || !sameFigures(opened.shown.project, served)) {
+    const why = place === DEMO ? 'no-files' : 'other-figures';
+    return store.change({ editing: { can: 'no', why, detail: '' } });
+  }
+  // The server's findings come in one language; these can be said in any and lead to their place.
+  store.change({ project: { ...served, findings: opened.shown.project.findings } });
+  await allowEditing(session, opened, place);
+}
+
+async function allowEditing(session: Session, opened: Opened & { stopped: false }, place: ProjectPlace): Promise<void> {
+  const { store } = session;
+  store.change({ imagery: opened.imagery, imageryPlace: place });
+  if (recordEdits(store.get().history).length > 0) await applyRecords(session);
+  const weights = weighing(store.get());
+  if (weights) await session.reckoner.ask('weigh', weights);
+  store.change({ editing: { can: 'yes' } });
+}
+
+/** Edits and drafts of a project from the browser's database. */
+async function takeUp(session: Session, projectKey: string): Promise<void> {
+  session.log = session.database.editLog(projectKey);
+  session.drafts = session.database.draftStore(projectKey);
+  const [history, draft] = await Promise.all([session.log.load(), session.drafts.load()]);
+  session.store.change({ projectKey, history, ...(draft as object | null) });
+}
+
+/** The server's store; null when it serves a project of files. */
+async function storePlace(served: Project): Promise<ProjectPlace | null> {
+  const response = await fetch('/api/project').catch(() => null);
+  if (!response?.ok) return null;
+  const { layers } = (await response.json()) as { readonly layers: readonly StoreLayer[] | null };
+  if (!layers) return null;
+  const { title, season, units, run } = served;
+  return { kind: 'store', facts: { title, season, units, settings: { ...run.settings } }, layers };
+}
+
+/** Engines of different age round sines and powers differently in the last place; what is seen and exported is far coarser. */
+const SAME = 1e-9;
+
+function sameFigures(here: Project, served: Project): boolean {
+  const near = (a: number, b: number): boolean => Math.abs(a - b) <= SAME * Math.max(1, Math.abs(a));
+  return (
+    here.title === served.title &&
+    here.blocks.length === served.blocks.length &&
+    here.blocks.every(({ blockId, score, stainedM2 }, i) => {
+      const other = served.blocks[i];
+      return blockId === other.blockId && near(score, other.score) && near(stainedM2.value, other.stainedM2.value);
+    })
+  );
+}
+
+function fail({ store }: Session, error: unknown): void {
+  store.change({ status: 'failed', failure: error instanceof Error ? error.message : String(error) });
+}

@@ -1,0 +1,53 @@
+/** One open page: its state, its reckoner and its database. What a person does goes through the functions beside this file. */
+import { createContext, useContext } from 'react';
+import { BrowserDatabase } from '../edits/browser-database.ts';
+import type { DraftStore, EditLog } from '../edits/edit-log.ts';
+import type { Units } from '../language/quantities.ts';
+import type { Words } from '../language/words.ts';
+import { type Reckoner, startReckoner } from '../reckoning/reckoner.ts';
+import { addressOf, readAddress } from '../state/address.ts';
+import { type AppState, FIRST_STATE } from '../state/app-state.ts';
+import { unitsOf, wordsOf } from '../state/derived-state.ts';
+import { loadPreferences, savePreferences } from '../state/preferences.ts';
+import { createStore, type Store, useSelected } from '../state/store.ts';
+import type { MapDoor } from './map-door.ts';
+
+export interface Session {
+  readonly store: Store<AppState>;
+  readonly database: BrowserDatabase;
+  readonly reckoner: Reckoner;
+  /** The map once it stands: for what is done to it, not shown by it. */
+  map: MapDoor | null;
+  /** Null until a project is open. */
+  log: EditLog | null;
+  drafts: DraftStore | null;
+}
+
+export function startSession(): Session {
+  const store = createStore<AppState>({
+    ...FIRST_STATE,
+    ...readAddress(location.hash),
+    preferences: loadPreferences(),
+  });
+  const reckoner = startReckoner((stage, share) =>
+    store.change(({ editing }) => (editing.can === 'soon' ? { editing: { can: 'soon', stage, share } } : {})),
+  );
+  store.listen(() => {
+    const address = addressOf(store.get());
+    if (address !== location.hash) history.replaceState(null, '', address || location.pathname + location.search);
+    savePreferences(store.get().preferences);
+  });
+  return { store, database: new BrowserDatabase(), reckoner, map: null, log: null, drafts: null };
+}
+
+export const SessionContext = createContext<Session | null>(null);
+
+export function useSession(): Session {
+  const session = useContext(SessionContext);
+  if (!session) throw new Error('useSession: used outside the page');
+  return session;
+}
+
+export const useApp = <Part>(select: (state: AppState) => Part): Part => useSelected(useSession().store, select);
+export const useWords = (): Words => useApp(wordsOf);
+export const useUnits = (): Units => useApp(unitsOf);

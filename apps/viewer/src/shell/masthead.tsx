@@ -1,0 +1,52 @@
+/** The head of the panel: which project, as of when, the total, the bench, and the settings. */
+import { ToggleButton, ToggleButtonGroup } from 'react-aria-components';
+import { area, percent } from '../language/quantities.ts';
+import { useApp, useSession, useUnits, useWords } from '../session/session.ts';
+import type { Bench } from '../state/app-state.ts';
+import { SettingsMenu } from './settings-menu.tsx';
+import { UndoButtons } from './undo-buttons.tsx';
+
+export function Masthead() {
+  const project = useApp((state) => state.project);
+  const units = useUnits();
+  const words = useWords();
+  if (!project) return null;
+  const { stainedM2, pavementM2, falloutM2 } = project.total;
+  const share = percent(stainedM2.value / pavementM2);
+  return (
+    <header className="masthead">
+      <div className="masthead-line">
+        <h1>{project.title}</h1>
+        <SettingsMenu />
+      </div>
+      <p className="dateline">{words.dateline(project.season, project.run.asOf, project.trees, project.treesRated)}</p>
+      <p className="total">
+        <strong>{area(stainedM2.value, units)}</strong>
+        {words.total(share, area(pavementM2, units), area(falloutM2, units))}
+      </p>
+      {project.run.calibrated ? null : <p className="caveat">{words.uncalibrated}</p>}
+      <div className="masthead-line bench-line">
+        <BenchSwitch />
+        <UndoButtons />
+      </div>
+    </header>
+  );
+}
+
+function BenchSwitch() {
+  const { store } = useSession();
+  const bench = useApp((state) => state.bench);
+  const words = useWords();
+  return (
+    <ToggleButtonGroup
+      className="switch benches"
+      aria-label={words.benches.label}
+      disallowEmptySelection
+      selectedKeys={[bench]}
+      onSelectionChange={(keys) => store.change({ bench: [...keys][0] as Bench })}
+    >
+      <ToggleButton id="weigh">{words.benches.weigh}</ToggleButton>
+      <ToggleButton id="outline">{words.benches.outline}</ToggleButton>
+    </ToggleButtonGroup>
+  );
+}

@@ -1,0 +1,103 @@
+/** Everything the screen shows, as plain data. What follows from it is in `derived-state.ts`. */
+import type { CrownPreview } from '@crownfall/assessment';
+import type { Finding } from '@crownfall/geometry';
+import type { Weighing } from '../edits/edit.ts';
+import { type History, NO_HISTORY } from '../edits/history.ts';
+import type { Units } from '../language/quantities.ts';
+import type { OpenedImagery } from '../map/imagery-tiles.ts';
+import type { RatingDraft } from '../outline/rating-draft.ts';
+import type { Sketch } from '../outline/sketch.ts';
+import type { Layers, Project } from '../project/project.ts';
+import type { ProjectPlace } from '../project/project-files.ts';
+import type { TreeRecord } from '../reckoning/project-reckoner.ts';
+
+export type Bench = 'weigh' | 'outline';
+export type ThemeChoice = 'system' | 'light' | 'dark';
+export type Language = 'en' | 'es';
+
+export interface Preferences {
+  readonly language: Language;
+  /** Null: as the project says. */
+  readonly units: Units | null;
+  readonly theme: ThemeChoice;
+  readonly tourSeen: boolean;
+}
+
+export interface Filters {
+  readonly kind: string | null;
+  readonly host: string | null;
+  readonly bloom: string | null;
+}
+
+/** Longitude, latitude, zoom. */
+export type MapView = readonly [lon: number, lat: number, zoom: number];
+
+export interface ImageryLook {
+  readonly shown: boolean;
+  readonly opacity: number;
+  /** −1 to 1. */
+  readonly brightness: number;
+}
+
+/** Whether records can be changed here: the project's own files must be at hand and agree with the figures shown. */
+export type Editing =
+  | { readonly can: 'soon'; readonly stage: string; readonly share: number }
+  | { readonly can: 'yes' }
+  | { readonly can: 'no'; readonly why: 'no-files' | 'other-figures' | 'failed'; readonly detail: string };
+
+export interface AppState {
+  readonly status: 'opening' | 'ready' | 'failed' | 'stopped';
+  readonly failure: string;
+  readonly stopping: readonly Finding[];
+  readonly projectKey: string;
+  readonly project: Project | null;
+  readonly layers: Layers | null;
+  readonly imagery: readonly string[];
+  readonly imageryPlace: ProjectPlace | null;
+  readonly editing: Editing;
+  readonly history: History;
+  readonly preferences: Preferences;
+  readonly bench: Bench;
+  readonly blockId: string | null;
+  readonly treeId: string | null;
+  readonly tree: TreeRecord | null;
+  readonly filters: Filters;
+  /** While a slider is held: not yet an edit. */
+  readonly weighingDraft: Weighing | null;
+  readonly sketch: Sketch | null;
+  readonly preview: CrownPreview | null;
+  readonly ratingDraft: RatingDraft | null;
+  readonly imageryLook: ImageryLook;
+  /** Null until its head was read. */
+  readonly openedImagery: OpenedImagery | null;
+  readonly mapView: MapView | null;
+  /** A sentence for everyone, screen readers too; emptied by the next. */
+  readonly notice: string;
+}
+
+export const FIRST_STATE: AppState = {
+  status: 'opening',
+  failure: '',
+  stopping: [],
+  projectKey: '',
+  project: null,
+  layers: null,
+  imagery: [],
+  imageryPlace: null,
+  editing: { can: 'soon', stage: 'reading', share: 0 },
+  history: NO_HISTORY,
+  preferences: { language: 'en', units: null, theme: 'system', tourSeen: false },
+  bench: 'weigh',
+  blockId: null,
+  treeId: null,
+  tree: null,
+  filters: { kind: null, host: null, bloom: null },
+  weighingDraft: null,
+  sketch: null,
+  preview: null,
+  ratingDraft: null,
+  imageryLook: { shown: false, opacity: 1, brightness: 0 },
+  openedImagery: null,
+  mapView: null,
+  notice: '',
+};
