@@ -8,6 +8,7 @@ import { convertCommand } from './commands/convert.ts';
 import { copyCommand } from './commands/copy.ts';
 import { imageryCommand } from './commands/imagery.ts';
 import { peopleCommand } from './commands/people.ts';
+import { ratersCommand } from './commands/raters.ts';
 import { reckonCommand } from './commands/reckon.ts';
 import { serveCommand } from './commands/serve.ts';
 import { ownVersion } from './versions.ts';
@@ -37,6 +38,7 @@ export function buildProgram(finish: Finish): Command {
     checkCommand,
     reckonCommand,
     calibrateCommand,
+    ratersCommand,
     convertCommand,
     adoptCommand,
     imageryCommand,

@@ -26,6 +26,14 @@ export type { BlockPreview, CrownPreview } from './live/crown-preview.ts';
 export { LiveAssessment } from './live/live-assessment.ts';
 export { type Progress, STAGES, type Stage } from './progress.ts';
 export { type BlockNotes, type Ranking, rank } from './rank-stage.ts';
+export { checkRaters, type RaterCheck } from './raters/check-raters.ts';
+export {
+  biasesAgainstKnown,
+  biasesAgainstMean,
+  type RaterBias,
+  type TrainingReading,
+} from './raters/rater-bias.ts';
+export type { RaterPair } from './raters/rater-pair.ts';
 export type {
   Assessment,
   BlameRow,

@@ -13,6 +13,7 @@ export { editDistance, nearestWord } from './findings/nearest-word.ts';
 export { type FindingGroup, summariseFindings } from './findings/summarise-findings.ts';
 export type { LayerName, ProjectInput, RawFeature, RawLayer } from './project-input.ts';
 export { LAYER_NAMES } from './project-input.ts';
+export { type RatedVisit, type RaterReading, ratedVisits } from './raters/rated-visits.ts';
 export { strayAt, withoutBias } from './raters/rater-reading.ts';
 export { daysBetween, isIsoDay } from './reading/date-text.ts';
 export { isMissing, type NumberReading, readNumber } from './reading/number-text.ts';
