@@ -17,6 +17,10 @@ export function tellRefusal(taker: FeatureTaker, format: string, problem: string
 /** What went wrong with a file, in one line, whatever was thrown; a failing disk is no fault of the file and goes on. */
 export function problemOf(error: unknown): string {
   if (error instanceof Error && error.name === 'Outage') throw error;
+  // Words of the engine differ between engines and tell a person nothing.
+  if (error instanceof TypeError) return 'its parts do not fit together';
+  if (error instanceof SyntaxError) return 'its description of itself is not JSON';
   const words = error instanceof Error ? error.message : String(error);
+  if (error instanceof RangeError && /DataView|array|Invalid/i.test(words)) return 'it points outside of itself';
   return words.split('\n', 1)[0].slice(0, 160);
 }

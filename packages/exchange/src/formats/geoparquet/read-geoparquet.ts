@@ -8,6 +8,7 @@ import type { FeatureTaker } from '../../geojson/feature-collector.ts';
 import type { LayerSource, RandomAccess } from '../../layer-reading.ts';
 import { problemOf, tellDamage, tellRefusal } from '../damage.ts';
 import { plainProperties } from '../plain-value.ts';
+import { checkPages } from './check-pages.ts';
 import { type GeoMetadata, geometryFromNative, isReadableEncoding, readGeoMetadata } from './geo-metadata.ts';
 
 /** A file that comes only as a stream is held in memory, since its directory stands at its end. */
@@ -24,21 +25,20 @@ export async function takeGeoParquet(source: LayerSource, taker: FeatureTaker): 
   const file = source.file ?? (await heldFile(source));
   if (file === null) return tellRefusal(taker, 'GeoParquet', 'it is larger than 256 MB and comes as a stream only');
   try {
-    const buffer = asyncBuffer(file);
-    const metadata = await parquetMetadataAsync(buffer);
+    const metadata = await parquetMetadataAsync(asyncBuffer(file));
     const geo = readGeoMetadata(metadata.key_value_metadata?.find(({ key }) => key === 'geo')?.value);
     if (!isReadableEncoding(geo.encoding)) throw new RangeError(`its encoding "${geo.encoding}" is not known`);
     const swollen = swollenRowGroup(metadata, file.byteLength);
     if (swollen !== null) return tellRefusal(taker, 'GeoParquet', swollen);
     taker.statedCrs(geo.crs);
-    await takeRowGroups(buffer, metadata, geo, taker);
+    await takeRowGroups(file, metadata, geo, taker);
   } catch (error) {
     tellDamage(taker, 'GeoParquet', problemOf(error));
   }
 }
 
 async function takeRowGroups(
-  file: AsyncBuffer,
+  access: RandomAccess,
   metadata: FileMetaData,
   geo: GeoMetadata,
   taker: FeatureTaker,
@@ -46,9 +46,11 @@ async function takeRowGroups(
   const columns = rootColumns(metadata).filter((name) => name !== geo.boxColumn);
   // Geometry stays packed until its row is handed over: unpacked, a row group would take ten times the memory.
   const parsers = { geometryFromBytes: asIs, geographyFromBytes: asIs };
+  const file = asyncBuffer(access);
   let rowStart = 0;
-  for (const { num_rows } of metadata.row_groups) {
-    const rowEnd = rowStart + Number(num_rows);
+  for (const group of metadata.row_groups) {
+    await checkPages(access, group);
+    const rowEnd = rowStart + Number(group.num_rows);
     const rows = await parquetReadObjects({ file, metadata, columns, rowStart, rowEnd, compressors, parsers });
     for (const [i, row] of rows.entries()) {
       const { [geo.column]: shape, ...values } = row;
@@ -113,7 +115,8 @@ function asyncBuffer(file: RandomAccess): AsyncBuffer {
     async slice(start, end = file.byteLength) {
       const bytes = await file.slice(start < 0 ? file.byteLength + start : start, end);
       const whole = bytes.byteLength === bytes.buffer.byteLength;
-      return (whole ? bytes.buffer : bytes.slice().buffer) as ArrayBuffer;
+      // A buffer of Node's own may be a part of a larger one, and its `slice` copies nothing.
+      return (whole ? bytes : Uint8Array.from(bytes)).buffer as ArrayBuffer;
     },
   };
 }
