@@ -43,6 +43,17 @@ const FALLOUT = area(
 const STAINED = area('Stained area', 'Pavement area expected to show stain.');
 const BLOCK = orNull(text('Block', 'Id of the block; null outside every block.'));
 
+const range = (end: string, level: number): FieldNote =>
+  orNull(area(`Stained area, ${end} end of ${level} %`, `The ${end} end of the ${level} % range; null without draws.`));
+
+/** The ranges of a stained area. */
+const RANGES = {
+  stained_lo80_m2: range('lower', 80),
+  stained_hi80_m2: range('upper', 80),
+  stained_lo95_m2: range('lower', 95),
+  stained_hi95_m2: range('upper', 95),
+};
+
 const crowns: CollectionNote = {
   title: 'Crowns',
   description: 'Tree crowns with their severity, their cause and the stained pavement attributed to each.',
@@ -73,6 +84,7 @@ const crowns: CollectionNote = {
       'Stained area attributed',
       'Stained pavement attributed to this crown; crowns sum to their total.',
     ),
+    ...RANGES,
     rated_on: orNull({ ...text('Rated on', 'Day of the newest rating (ISO 8601); the feature’s time.') }),
   },
 };
@@ -94,9 +106,6 @@ const pavement: CollectionNote = {
   },
 };
 
-const range = (end: string, level: number): FieldNote =>
-  orNull(area(`Stained area, ${end} end of ${level} %`, `The ${end} end of the ${level} % range; null without draws.`));
-
 const blocks: CollectionNote = {
   title: 'Blocks',
   description: 'Blocks in rank order with their pavement, stained area, ranges and the parts of their score.',
@@ -115,10 +124,7 @@ const blocks: CollectionNote = {
     dripline_m2: DRIPLINE,
     fallout_m2: FALLOUT,
     stained_m2: STAINED,
-    stained_lo80_m2: range('lower', 80),
-    stained_hi80_m2: range('upper', 80),
-    stained_lo95_m2: range('lower', 95),
-    stained_hi95_m2: range('upper', 95),
+    ...RANGES,
     top_share: orNull(
       share('Share of draws at the top', 'How often the block is among the first; null without draws.'),
     ),

@@ -93,5 +93,5 @@ function sendDocument(reply: FastifyReply, type: string, body: object | Buffer, 
     .type(type)
     .header('cache-control', 'no-cache')
     .header('crownfall-journal', String(journal))
-    .send(Buffer.isBuffer(body) ? body : JSON.stringify(body));
+    .send(Buffer.isBuffer(body) ? body : Buffer.from(JSON.stringify(body)));
 }

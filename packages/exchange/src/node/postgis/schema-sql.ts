@@ -95,12 +95,12 @@ LANGUAGE sql STABLE SECURITY DEFINER SET search_path = pg_catalog, public AS $$
 CREATE FUNCTION crownfall.state_of(geom geometry, unfit bytea, properties json) RETURNS json LANGUAGE sql IMMUTABLE AS $$
   SELECT json_build_object('geometry', encode(coalesce(unfit, ST_AsBinary(geom, 'NDR')), 'hex'), 'properties', properties) $$;
 
-CREATE FUNCTION crownfall.with_field(properties json, field text, value json) RETURNS json LANGUAGE sql IMMUTABLE AS $$
+CREATE FUNCTION crownfall.with_field(properties json, field text, new_value json) RETURNS json LANGUAGE sql IMMUTABLE AS $$
   SELECT coalesce(json_object_agg(key, val ORDER BY place), '{}') FROM (
-    SELECT key, CASE WHEN key = field THEN value ELSE e.value END AS val, place
+    SELECT e.key, CASE WHEN e.key = field THEN new_value ELSE e.value END AS val, e.place
     FROM json_each(properties) WITH ORDINALITY AS e(key, value, place)
     UNION ALL
-    SELECT field, value, 1000000 WHERE NOT EXISTS (SELECT 1 FROM json_object_keys(properties) AS k WHERE k = field)
+    SELECT field, new_value, 1000000 WHERE NOT EXISTS (SELECT 1 FROM json_object_keys(properties) AS k WHERE k = field)
   ) AS fields WHERE val IS NOT NULL AND val::text <> 'null' $$;
 `;
 
