@@ -30,10 +30,11 @@ export const MASK_LAYER = 0;
 const FAR_BELOW_M = -1e8;
 
 /**
- * Adding and taking away this number rounds x to multiples of 2⁻³⁶ m (1.5e-11 m), as long as |x| < 2¹⁵ m. Edges that turning
- * has left vertical but for rounding become vertical, so the sweep meets no edge that rises metres within one rounding.
+ * x is rounded to this share of the box's extent, about the rounding of the coordinates themselves (1.4e-14 m for a 40 m strip):
+ * of the edges that turning has left vertical but for rounding most become vertical, so that the sweep seldom meets one that
+ * rises metres within one rounding.
  */
-const SNAP_X = 1.5 * 2 ** 16;
+const SNAP_SHARE = 2 ** -52;
 
 /** The box is this much larger than the piece on every side, so that rounding far from the origin cannot cut the piece. */
 const MARGIN_M = 1e-3;
@@ -62,6 +63,7 @@ export class Neighbourhood {
   private sin = 0;
   private originX = 0;
   private originY = 0;
+  private snap = 0;
 
   // The part and the run below the box that are being read.
   private direction = 0;
@@ -108,18 +110,18 @@ export class Neighbourhood {
   }
 
   private addRing(ring: Float64Array, layer: number, whole: boolean): void {
-    const { cos, sin, originX, originY, width, height } = this;
+    const { cos, sin, originX, originY, width, height, snap } = this;
     const n = ring.length & ~1;
     this.direction = 0;
     this.runFrom = Number.NaN;
     const lastX = ring[n - 2] - originX;
     const lastY = ring[n - 1] - originY;
-    let ax = lastX * cos + lastY * sin + SNAP_X - SNAP_X;
+    let ax = lastX * cos + lastY * sin + snap - snap;
     let ay = lastY * cos - lastX * sin;
     for (let i = 0; i < n; i += 2) {
       const fromOriginX = ring[i] - originX;
       const fromOriginY = ring[i + 1] - originY;
-      const bx = fromOriginX * cos + fromOriginY * sin + SNAP_X - SNAP_X;
+      const bx = fromOriginX * cos + fromOriginY * sin + snap - snap;
       const by = fromOriginY * cos - fromOriginX * sin;
       const beside = (ax <= 0 && bx <= 0) || (ax >= width && bx >= width);
       if (beside || (ay >= height && by >= height && !whole)) {
@@ -259,6 +261,8 @@ export class Neighbourhood {
     this.hasExtent = maxU > minU && maxV > minV;
     this.width = maxU - minU + 2 * MARGIN_M;
     this.height = maxV - minV + 2 * MARGIN_M;
+    // Adding and taking away 1.5 · 2⁵² units rounds to whole units, as long as the number stays below 2⁵¹ units.
+    this.snap = 1.5 * 2 ** 52 * SNAP_SHARE * 2 ** Math.ceil(Math.log2(Math.max(this.width, this.height)));
     this.originX = referenceX + (minU - MARGIN_M) * cos - (minV - MARGIN_M) * sin;
     this.originY = referenceY + (minU - MARGIN_M) * sin + (minV - MARGIN_M) * cos;
   }
