@@ -45,4 +45,22 @@ export type {
 } from './result.ts';
 export { compose } from './results/compose.ts';
 export type { Stages } from './results/stages.ts';
+export {
+  EFFICACY_METHODS,
+  type Efficacy,
+  type EfficacyMethod,
+  type EfficacyRow,
+  efficacyOf,
+  type FollowedTree,
+  type GroupMeans,
+  type NoEfficacy,
+} from './season/efficacy.ts';
+export { FALSE_DISCOVERY_RATE, type SpotTree } from './season/hot-spots.ts';
+export {
+  type BlockChange,
+  DEFAULT_REACH_M,
+  reviewSeason,
+  type SeasonOptions,
+  type SeasonReview,
+} from './season/review-season.ts';
 export { reckonStain, type Stain } from './stain-stage.ts';

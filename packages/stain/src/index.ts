@@ -27,7 +27,7 @@ export {
   crownTally,
   joinedTallies,
 } from './uncertainty/crown-tally.ts';
-export { type FigureSamples, figureSamples, joinedSamples, rangesOf } from './uncertainty/figure-samples.ts';
+export { type FigureSamples, figureSamples, joinedSamples, ranges, rangesOf } from './uncertainty/figure-samples.ts';
 export { type Drawn, type DrawPlan, makeDraws, sharedSpread } from './uncertainty/make-draws.ts';
 export { type SeverityPlan, severityPlan } from './uncertainty/severity-plan.ts';
 export { type PlannedCrown, type StainPlan, stainPlan } from './uncertainty/stain-plan.ts';

@@ -14,7 +14,7 @@ function visit(treeId: string, shares: Readonly<Record<string, number>>, scale =
   return { treeId, host: null, readings };
 }
 
-const valueOf = (biases: ReturnType<typeof biasesAgainstMean>, rater: string) => {
+const readingOf = (biases: ReturnType<typeof biasesAgainstMean>, rater: string) => {
   const reading = biases.find((one) => one.rater === rater)?.reading;
   if (!reading?.defined) throw new Error(`no bias of ${rater}`);
   return reading.value;
@@ -23,7 +23,7 @@ const valueOf = (biases: ReturnType<typeof biasesAgainstMean>, rater: string) =>
 describe('against known answers', () => {
   test('mean, standard error and scatter (by hand: 6 and 10 points at 50 %)', () => {
     const readings = [0.56, 0.6].map((rated, i) => ({ item: `P${i}`, rater: 'A', known: 0.5, rated }));
-    const { bias_pct, bias_se_pct, error_sd_pct } = valueOf(biasesAgainstKnown(readings), 'A');
+    const { bias_pct, bias_se_pct, error_sd_pct } = readingOf(biasesAgainstKnown(readings), 'A');
     expect(bias_pct).toBeCloseTo(8, 10);
     expect(bias_se_pct).toBeCloseTo(2, 10);
     expect(error_sd_pct).toBeCloseTo(Math.sqrt(8), 10);
@@ -47,9 +47,9 @@ describe('against the mean of the raters', () => {
     const visits = [0.5, 0.51, 0.49].map((share, i) => visit(`T${i}`, { A: share - 0.04, B: share + 0.04 }));
     const biases = biasesAgainstMean(visits);
     // The scale at 49 and 51 % is 0.9998.
-    expect(valueOf(biases, 'A').bias_pct).toBeCloseTo(-4, 2);
-    expect(valueOf(biases, 'B').bias_pct).toBeCloseTo(4, 2);
-    expect(valueOf(biases, 'B').error_sd_pct).toBeLessThan(0.01);
+    expect(readingOf(biases, 'A').bias_pct).toBeCloseTo(-4, 2);
+    expect(readingOf(biases, 'B').bias_pct).toBeCloseTo(4, 2);
+    expect(readingOf(biases, 'B').error_sd_pct).toBeLessThan(0.01);
   });
 
   test('finds the biases and the scatter that readings were made with', () => {
@@ -63,7 +63,7 @@ describe('against the mean of the raters', () => {
     });
     const biases = biasesAgainstMean(visits);
     for (const rater of ['A', 'B', 'C'] as const) {
-      const { bias_pct, bias_se_pct, error_sd_pct } = valueOf(biases, rater);
+      const { bias_pct, bias_se_pct, error_sd_pct } = readingOf(biases, rater);
       expect(Math.abs(bias_pct - made[rater])).toBeLessThan(4 * bias_se_pct);
       expect(bias_se_pct).toBeLessThan(0.2);
       // 3,000 degrees of freedom: 5 ± 4 · 5/√6000, and the scale is read off the noisy mean.

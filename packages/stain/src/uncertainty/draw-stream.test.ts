@@ -25,7 +25,7 @@ test('draws of one seed start apart, equal ones alike', () => {
   expect(startOfDraw(7, 3)).toEqual(startOfDraw(7, 3));
   const starts = Array.from({ length: 1000 }, (_, draw) => startOfDraw(7, draw));
   expect(new Set(starts.map(({ words }) => words.join(' '))).size).toBe(1000);
-  const mean = starts.reduce((sum, { uniform }) => sum + uniform, 0) / starts.length;
+  const mean = starts.reduce((sum, { forCoefficient }) => sum + forCoefficient, 0) / starts.length;
   // Three standard errors of the mean of 1,000 uniforms.
   expect(Math.abs(mean - 0.5)).toBeLessThan(3 / Math.sqrt(12 * 1000));
 });

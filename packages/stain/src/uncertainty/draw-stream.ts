@@ -57,17 +57,21 @@ export class DrawStream {
   }
 }
 
-/** The start of a draw: four words for its generator, and a uniform number for what all crowns share. */
+/**
+ * The start of a draw: four words for its generator, and uniform numbers for what all crowns share (k, the rings). Two plans of
+ * one seed share the latter draw by draw, so that differences between them are not blurred by what they have in common.
+ */
 export function startOfDraw(
   seed: number,
   draw: number,
 ): {
   readonly words: readonly [number, number, number, number];
-  readonly uniform: number;
+  readonly forCoefficient: number;
+  readonly forRings: number;
 } {
   const stream = new RandomStream(seed, draw);
   const words = [stream.word(), stream.word(), stream.word(), stream.word() | 1] as const;
-  return { words, uniform: stream.uniform() };
+  return { words, forCoefficient: stream.uniform(), forRings: stream.uniform() };
 }
 
 function rotated(word: number, by: number): number {

@@ -55,9 +55,10 @@ export function makeDraws(plan: DrawPlan, from: number, to: number, visit: (draw
   for (let draw = from; draw < to; draw++) {
     const start = startOfDraw(plan.seed, draw);
     const stream = new DrawStream(start.words, levels);
-    const k = drawnCoefficient(plan, start.uniform);
+    const k = drawnCoefficient(plan, start.forCoefficient);
     drawSeverities(plan.severity, stream, severities, resampled);
-    drawFallout(plan, { k, stream, severities }, { clean, dose });
+    const ringFactor = 1 + plan.ringShareSpread * (2 * start.forRings - 1);
+    drawFallout(plan.stain, { k, ringFactor, stream, severities }, { clean, dose });
     weighCells(plan.stain, { clean, dose }, { runM2, crownM2 });
     visit({ draw, runM2, crownM2, severities });
   }
@@ -77,13 +78,13 @@ interface Fallout {
 }
 
 function drawFallout(
-  { stain, ringShareSpread }: DrawPlan,
-  { k, stream, severities }: { k: number; stream: DrawStream; severities: DrawnSeverities },
+  stain: StainPlan,
+  shared: { k: number; ringFactor: number; stream: DrawStream; severities: DrawnSeverities },
   { clean, dose }: Fallout,
 ): void {
+  const { k, ringFactor, stream, severities } = shared;
   const layers = stain.layerShare.length;
-  const factor = 1 + ringShareSpread * (2 * stream.uniform() - 1);
-  const layerShare = stain.layerShare.map((share, layer) => (layer === 0 ? share : Math.min(1, share * factor)));
+  const layerShare = stain.layerShare.map((share, layer) => (layer === 0 ? share : Math.min(1, share * ringFactor)));
   const stained = new Float64Array(layers);
   const shifted = new Float64Array(layers);
   for (let zone = 0; zone < stain.zones.length; zone++) {
