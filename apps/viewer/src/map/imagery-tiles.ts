@@ -18,15 +18,17 @@ export async function openImagery(place: ProjectPlace, path: string): Promise<Op
   const opened = await ask({ open: { place, path } });
   if ('refused' in opened) return opened.refused;
   if (!('bounds' in opened)) throw new Error('the image has no bounds');
-  addProtocol(SCHEME, async ({ url }) => {
+  addProtocol(SCHEME, async ({ url }, { signal }) => {
     const [z, x, y] = url.slice(`${SCHEME}://`.length).split('/').map(Number);
-    const answer = await ask({ tile: { z, x, y } });
+    const answer = await ask({ tile: { z, x, y } }, signal);
     return { data: 'tile' in answer ? answer.tile : new ArrayBuffer(0) };
   });
   return { tiles: `${SCHEME}://{z}/{x}/{y}`, bounds: opened.bounds };
 }
 
-function asker(worker: Worker): (ask: Omit<ImageryAsk, 'id'>) => Promise<ImageryAnswer> {
+type Asker = (ask: Omit<ImageryAsk, 'id'>, signal?: AbortSignal) => Promise<ImageryAnswer>;
+
+function asker(worker: Worker): Asker {
   const waiting = new Map<number, { tell: (answer: ImageryAnswer) => void; fail: (error: Error) => void }>();
   let next = 0;
   worker.addEventListener('message', ({ data }: MessageEvent<ImageryAnswer>) => {
@@ -35,10 +37,15 @@ function asker(worker: Worker): (ask: Omit<ImageryAsk, 'id'>) => Promise<Imagery
     if ('failed' in data) asked?.fail(new Error(data.failed));
     else asked?.tell(data);
   });
-  return (ask) =>
+  return (ask, signal) =>
     new Promise((tell, fail) => {
       const id = next++;
       waiting.set(id, { tell, fail });
-      worker.postMessage({ id, ...ask });
+      signal?.addEventListener('abort', () => {
+        if (!waiting.delete(id)) return;
+        worker.postMessage({ id, noLonger: true } satisfies ImageryAsk);
+        fail(new DOMException('The tile is not wanted any more.', 'AbortError'));
+      });
+      worker.postMessage({ id, ...ask } satisfies ImageryAsk);
     });
 }

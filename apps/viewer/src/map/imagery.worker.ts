@@ -7,6 +7,8 @@ export interface ImageryAsk {
   readonly id: number;
   readonly open?: { readonly place: ProjectPlace; readonly path: string };
   readonly tile?: TileAddress;
+  /** The tile of this number is not wanted any more. */
+  readonly noLonger?: true;
 }
 
 export type ImageryAnswer =
@@ -16,19 +18,32 @@ export type ImageryAnswer =
   | { readonly id: number; readonly failed: string };
 
 let tiler: ImageryTiler | null = null;
+/** One after the other: neighbouring tiles share blocks, which are then read once. */
+let before: Promise<void> = Promise.resolve();
+const given = new Set<number>();
 
-self.addEventListener('message', async ({ data }: MessageEvent<ImageryAsk>) => {
-  const { id } = data;
+self.addEventListener('message', ({ data }: MessageEvent<ImageryAsk>) => {
+  if (data.noLonger) given.delete(data.id);
+  else {
+    given.add(data.id);
+    before = before.then(() => answer(data));
+  }
+});
+
+async function answer(ask: ImageryAsk): Promise<void> {
+  const { id } = ask;
+  // The map has moved on from tiles that it took back.
+  if (!given.delete(id)) return;
   try {
-    if (data.open) postMessage(await opened(id, data.open));
-    else if (data.tile && tiler) {
-      const tile = await createImageBitmap(await tiler.tile(data.tile));
+    if (ask.open) postMessage(await opened(id, ask.open));
+    else if (ask.tile && tiler) {
+      const tile = await createImageBitmap(await tiler.tile(ask.tile));
       postMessage({ id, tile } satisfies ImageryAnswer, { transfer: [tile] });
     }
   } catch (error) {
     postMessage({ id, failed: error instanceof Error ? error.message : String(error) } satisfies ImageryAnswer);
   }
-});
+}
 
 async function opened(id: number, { place, path }: NonNullable<ImageryAsk['open']>): Promise<ImageryAnswer> {
   const read = (offset: number, length: number): Promise<Uint8Array> => readPart(place, path, offset, length);

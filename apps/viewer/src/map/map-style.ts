@@ -91,9 +91,12 @@ export function selectedTree(treeId: string | null): ['==', ['get', string], str
   return ['==', ['get', 'tree_id'], treeId ?? ''];
 }
 
-/** All trees but the one that is being drawn. */
-export function notSketched(treeId: string | null): ['!=', ['get', string], string] {
-  return ['!=', ['get', 'tree_id'], treeId ?? ''];
+/** All trees that a layer shows but the one that is being drawn. */
+export function layerFilter(layer: string, sketchedTree: string | null): ExpressionSpecification {
+  const others: ExpressionSpecification = ['!=', ['get', 'tree_id'], sketchedTree ?? ''];
+  if (layer === 'drift-line') return ['all', others, stains];
+  if (layer === 'crown-label') return ['all', others, stains, ['!=', ['typeof', ['get', 'severity_pct']], 'null']];
+  return others;
 }
 
 function pavementLayers(colours: MapColours, theme: Theme, overImagery: boolean): LayerSpecification[] {
@@ -135,21 +138,21 @@ function crownLayers(colours: MapColours, { imagery, treeId, sketchedTree }: Map
       type: 'line',
       source: 'drift',
       minzoom: 16,
-      filter: stains,
+      filter: layerFilter('drift-line', sketchedTree),
       paint: { 'line-color': colours.drift, 'line-width': 1, 'line-dasharray': [2, 2] },
     },
     {
       id: 'crown-fill',
       type: 'fill',
       source: 'trees',
-      filter: notSketched(sketchedTree),
+      filter: layerFilter('crown-fill', sketchedTree),
       paint: { 'fill-color': colours.crown, 'fill-opacity': imagery ? 0.08 : ['case', stains, 0.42, 0.18] },
     },
     {
       id: 'crown-line',
       type: 'line',
       source: 'trees',
-      filter: notSketched(sketchedTree),
+      filter: layerFilter('crown-line', sketchedTree),
       paint: {
         'line-color': colours.crownLine,
         'line-width': [
@@ -175,7 +178,7 @@ function crownLayers(colours: MapColours, { imagery, treeId, sketchedTree }: Map
       type: 'symbol',
       source: 'trees',
       minzoom: 18,
-      filter: ['all', stains, ['!=', ['typeof', ['get', 'severity_pct']], 'null']],
+      filter: layerFilter('crown-label', sketchedTree),
       layout: {
         // A severity that comes from trees like it, not from a rating, is marked as about so much.
         'text-field': [

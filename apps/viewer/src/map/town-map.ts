@@ -17,7 +17,7 @@ import { shellsOf } from './block-labels.ts';
 import type { BlockMarks } from './block-ranks.ts';
 import { hatchImages } from './hatch.ts';
 import { mapPicture } from './map-picture.ts';
-import { imageryPaint, type MapLook, mapStyle, notSketched, selectedBlock, selectedTree } from './map-style.ts';
+import { imageryPaint, layerFilter, type MapLook, mapStyle, selectedBlock, selectedTree } from './map-style.ts';
 import { sketchFeatures } from './sketch-layers.ts';
 import { followPointer, type SketchEvents } from './sketch-pointer.ts';
 import { snappedTo } from './snapping.ts';
@@ -55,6 +55,7 @@ export function townMap(
   setWorkerUrl(workerUrl);
   let look: MapLook = { ...first, sketch: sketchFeatures(null) };
   const fit = bounds as unknown as LngLatBoundsLike;
+  const start = (look.blockId !== null && boundsOfBlock(look.layers.blocks, look.blockId)) || fit;
   const map = new MapLibreMap({
     container: holder,
     style: mapStyle(look),
@@ -62,7 +63,7 @@ export function townMap(
     maxPitch: 0,
     dragRotate: false,
     maxZoom: 23,
-    ...(view ? { center: [view[0], view[1]], zoom: view[2] } : bounds && { bounds: fit, fitBoundsOptions: FIT }),
+    ...(view ? { center: [view[0], view[1]], zoom: view[2] } : bounds && { bounds: start, fitBoundsOptions: FIT }),
   });
   map.touchZoomRotate.disableRotation();
   map.addControl(new NavigationControl({ showCompass: false }), 'top-right');
@@ -108,9 +109,9 @@ export function townMap(
         void source('blocks')?.setData(marks.blocks);
         void source('block-labels')?.setData(marks.labels);
       }),
-    showBlock: (blockId) => {
-      show({ blockId }, () => void map.setFilter('block-chosen', selectedBlock(blockId)));
-      const box = blockId === null ? null : boundsOfBlock(look.layers.blocks, blockId);
+    showBlock: (blockId) => show({ blockId }, () => void map.setFilter('block-chosen', selectedBlock(blockId))),
+    fitBlock: (blockId) => {
+      const box = boundsOfBlock(look.layers.blocks, blockId);
       if (box) map.fitBounds(box, FIT);
     },
     showTree: (treeId) => show({ treeId }, () => void map.setFilter('crown-chosen', selectedTree(treeId))),
@@ -122,7 +123,8 @@ export function townMap(
       show({ sketch: sketchFeatures(sketch), sketchedTree }, () => {
         void source('sketch')?.setData(look.sketch);
         if (!swapped) return;
-        for (const layer of ['crown-fill', 'crown-line']) map.setFilter(layer, notSketched(sketchedTree));
+        for (const layer of ['crown-fill', 'crown-line', 'drift-line', 'crown-label'])
+          map.setFilter(layer, layerFilter(layer, sketchedTree));
       });
     },
     showImagery: (imagery) => {

@@ -13,6 +13,7 @@ import {
 } from '../outline/sketch.ts';
 import { wordsOf } from '../state/derived-state.ts';
 import { makeEdit } from './editing.ts';
+import { middleOf } from './middle-of.ts';
 import type { Session } from './session.ts';
 
 export function changeSketch(session: Session, sketch: Sketch | null): void {
@@ -34,6 +35,12 @@ export async function chooseTree(session: Session, treeId: string | null): Promi
   const tree = await session.reckoner.ask('tree', treeId);
   if (store.get().treeId !== treeId) return;
   store.change(({ ratingDraft }) => ({ tree, ratingDraft: ratingDraft ?? freshRating(session, treeId, begun?.rater) }));
+}
+
+/** Opens a block and shows it whole; null closes it. */
+export function chooseBlock({ store, map }: Session, blockId: string | null): void {
+  store.change({ blockId, treeId: null, tree: null, ratingDraft: null });
+  if (blockId !== null) map?.fitBlock(blockId);
 }
 
 export function treeFeature({ store }: Session, treeId: string): GeoJSON.Feature | undefined {
@@ -64,13 +71,19 @@ export function rememberRater(rater: string): void {
   }
 }
 
+/** A street tree's crown is then about a hand wide on the screen. */
+const DRAWING_ZOOM = 21;
+
 export function startDrawing(session: Session, tool: Tool): void {
   changeSketch(session, newSketch(freeTreeId(session), tool, lastDrawn(session)));
 }
 
 export async function startEditing(session: Session): Promise<void> {
   const { tree } = session.store.get();
-  if (tree) changeSketch(session, sketchOf(tree.treeId, tree.crown));
+  if (!tree) return;
+  changeSketch(session, sketchOf(tree.treeId, tree.crown));
+  const at = middleOf(treeFeature(session, tree.treeId));
+  if (at) session.map?.flyTo(at, DRAWING_ZOOM);
 }
 
 /** A paced crown as an outline by vertices: the outline it is reckoned with. */

@@ -3,7 +3,7 @@ import type { Finding } from '@crownfall/geometry';
 import type { Position } from '../outline/sketch.ts';
 import { FEATURE_ID, type LayerName } from '../project/project.ts';
 import { chooseTree } from './drawing.ts';
-import { middleOf } from './rating.ts';
+import { middleOf } from './middle-of.ts';
 import type { Session } from './session.ts';
 
 /** Layers of records, and the layer of the map that shows what they are about. */

@@ -3,6 +3,7 @@ import type { Position } from '../outline/sketch.ts';
 
 export interface MapDoor {
   readonly showAll: () => void;
+  readonly fitBlock: (blockId: string) => void;
   readonly flyTo: (at: Position, zoom?: number) => void;
   readonly centre: () => Position;
   readonly panBy: (x: number, y: number) => void;

@@ -11,7 +11,7 @@ import {
   vertexMoved,
   vertexRemoved,
 } from '../outline/sketch.ts';
-import { changeSketch, chooseTree } from './drawing.ts';
+import { changeSketch, chooseBlock, chooseTree } from './drawing.ts';
 import type { Session } from './session.ts';
 
 export function mapEvents(session: Session): MapEvents {
@@ -53,7 +53,7 @@ export function mapEvents(session: Session): MapEvents {
       if (now) changeSketch(session, vertexInserted(now, after, at));
       return after + 1;
     },
-    blockClicked: (blockId) => store.change({ blockId }),
+    blockClicked: (blockId) => chooseBlock(session, blockId),
     treeClicked: (treeId) => void chooseTree(session, treeId),
     viewMoved: (mapView) => store.change({ mapView }),
   };

@@ -1,10 +1,10 @@
 /** Rating trees one after another in walking order. */
 import { missingFrom, type RatingDraft, ratingRecord } from '../outline/rating-draft.ts';
-import type { Position } from '../outline/sketch.ts';
 import { walkingOrder } from '../outline/walking-order.ts';
 import { rankedBlocks, wordsOf } from '../state/derived-state.ts';
 import { chooseTree, freshRating, rememberRater, saveDraft, treeFeature } from './drawing.ts';
 import { makeEdit } from './editing.ts';
+import { middleOf } from './middle-of.ts';
 import type { Session } from './session.ts';
 
 export function changeRating(session: Session, part: Partial<RatingDraft>): void {
@@ -46,7 +46,7 @@ export async function goToUnrated(session: Session, step: 1 | -1): Promise<void>
 
 export function showTree(session: Session, treeId: string): void {
   const at = middleOf(treeFeature(session, treeId));
-  if (at) session.map?.flyTo(at, 19);
+  if (at) session.map?.flyTo(at, 20);
 }
 
 interface Stop {
@@ -77,20 +77,4 @@ function stopsOf(trees: readonly GeoJSON.Feature[]): Stop[] {
     const { properties } = placedTrees[i].tree;
     return { treeId: String(properties?.tree_id), rated: properties?.severity_from === 'rating' };
   });
-}
-
-export function middleOf(feature: GeoJSON.Feature | undefined): Position | null {
-  const geometry = feature?.geometry;
-  const ring =
-    geometry?.type === 'Polygon'
-      ? geometry.coordinates[0]
-      : geometry?.type === 'MultiPolygon'
-        ? geometry.coordinates[0][0]
-        : geometry?.type === 'Point'
-          ? [geometry.coordinates]
-          : [];
-  if (ring.length === 0) return null;
-  const lons = ring.map(([lon]) => lon);
-  const lats = ring.map(([, lat]) => lat);
-  return [(Math.min(...lons) + Math.max(...lons)) / 2, (Math.min(...lats) + Math.max(...lats)) / 2];
 }

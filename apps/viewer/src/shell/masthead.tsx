@@ -8,11 +8,9 @@ import { UndoButtons } from './undo-buttons.tsx';
 
 export function Masthead() {
   const project = useApp((state) => state.project);
-  const units = useUnits();
+  const bench = useApp((state) => state.bench);
   const words = useWords();
   if (!project) return null;
-  const { stainedM2, pavementM2, falloutM2 } = project.total;
-  const share = percent(stainedM2.value / pavementM2);
   return (
     <header className="masthead">
       <div className="masthead-line">
@@ -20,16 +18,31 @@ export function Masthead() {
         <SettingsMenu />
       </div>
       <p className="dateline">{words.dateline(project.season, project.run.asOf, project.trees, project.treesRated)}</p>
-      <p className="total">
-        <strong>{area(stainedM2.value, units)}</strong>
-        {words.total(share, area(pavementM2, units), area(falloutM2, units))}
-      </p>
-      {project.run.calibrated ? null : <p className="caveat">{words.uncalibrated}</p>}
+      {bench === 'weigh' ? <Totals /> : null}
       <div className="masthead-line bench-line">
         <BenchSwitch />
         <UndoButtons />
       </div>
     </header>
+  );
+}
+
+/** What the whole project comes to, and how far it may be trusted. */
+function Totals() {
+  const project = useApp((state) => state.project);
+  const units = useUnits();
+  const words = useWords();
+  if (!project) return null;
+  const { stainedM2, pavementM2, falloutM2 } = project.total;
+  const share = percent(stainedM2.value / pavementM2);
+  return (
+    <>
+      <p className="total">
+        <strong>{area(stainedM2.value, units)}</strong>
+        {words.total(share, area(pavementM2, units), area(falloutM2, units))}
+      </p>
+      {project.run.calibrated ? null : <p className="caveat">{words.uncalibrated}</p>}
+    </>
   );
 }
 

@@ -4,6 +4,7 @@ import { Button } from 'react-aria-components';
 import { area, areaNumber, areaUnit, percent, type Units } from '../language/quantities.ts';
 import type { Words } from '../language/words.ts';
 import type { BlockSummary } from '../project/project.ts';
+import { chooseBlock } from '../session/drawing.ts';
 import { useApp, useSession, useUnits, useWords } from '../session/session.ts';
 import { rankedBlocks, shownBlocks } from '../state/derived-state.ts';
 import { points, TONES } from './criteria.ts';
@@ -81,7 +82,7 @@ interface RowProps {
 }
 
 const BlockRow = memo(function BlockRow({ block, chosen, inTabOrder, movedBy, units, words }: RowProps) {
-  const { store } = useSession();
+  const session = useSession();
   const { ranking } = words;
   const share = percent(block.stainedM2.value / block.pavementM2);
   const caption = ranking.caption(share, area(block.pavementM2, units), block.treesRated, block.trees);
@@ -93,7 +94,7 @@ const BlockRow = memo(function BlockRow({ block, chosen, inTabOrder, movedBy, un
         data-block={block.blockId}
         aria-expanded={chosen}
         tabIndex={inTabOrder ? 0 : -1}
-        onClick={() => store.change({ blockId: chosen ? null : block.blockId, treeId: null })}
+        onClick={() => chooseBlock(session, chosen ? null : block.blockId)}
       >
         <span className={block.rank <= 5 ? 'rank first' : 'rank'}>
           {block.rank}

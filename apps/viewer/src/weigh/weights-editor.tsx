@@ -35,16 +35,18 @@ export function WeightsEditor() {
       {CRITERIA.map((criterion) => (
         <WeightSlider key={criterion} criterion={criterion} now={now} />
       ))}
-      <h3>{words.weights.levels}</h3>
-      <p className="lead">{words.weights.levelsLead}</p>
-      <div className="levels">
-        <span />
-        <span className="level-head">{words.weights.noneHead}</span>
-        <span className="level-head">{words.weights.fullHead}</span>
-        {CRITERIA.map((criterion) => (
-          <LevelFields key={criterion} criterion={criterion} now={now} />
-        ))}
-      </div>
+      <details className="levels-fold">
+        <summary>{words.weights.levels}</summary>
+        <p className="lead">{words.weights.levelsLead}</p>
+        <div className="levels">
+          <span />
+          <span className="level-head">{words.weights.noneHead}</span>
+          <span className="level-head">{words.weights.fullHead}</span>
+          {CRITERIA.map((criterion) => (
+            <LevelFields key={criterion} criterion={criterion} now={now} />
+          ))}
+        </div>
+      </details>
       <Button className="button" isDisabled={!moved} onPress={() => void settleWeights(session, own)}>
         {words.weights.reset}
       </Button>
