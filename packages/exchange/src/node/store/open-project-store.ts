@@ -1,11 +1,12 @@
 import { constants } from 'node:fs';
-import { access, open, rm, stat } from 'node:fs/promises';
-import { basename } from 'node:path';
+import { access, rm, stat } from 'node:fs/promises';
+import { basename, dirname } from 'node:path';
 import type { Finding } from '@crownfall/geometry';
 import { finding, LAYER_NAMES } from '@crownfall/survey';
 import type { ProjectStore, StoreOpening } from '../../store/project-store.ts';
-import { Outage, systemCode } from '../outage.ts';
+import { Outage } from '../outage.ts';
 import { connect, orOutage, whenFree } from './connection.ts';
+import { headerRefusal } from './file-header.ts';
 import { GeoPackageStore } from './geopackage-store.ts';
 import { APPLICATION_ID, GEOPACKAGE_VERSION } from './geopackage-tables.ts';
 import { readLayerTable } from './layer-table.ts';
@@ -13,8 +14,8 @@ import { setTriggers } from './layer-triggers.ts';
 import { migrate, STORE_VERSION, storeVersion } from './migrations.ts';
 import { setOwnTriggers } from './own-triggers.ts';
 import type { Connection } from './sqlite-module.ts';
-import { isDamage } from './sqlite-outage.ts';
 import { StoreFile } from './store-file.ts';
+import { damageFinding, isDamageOutage, missingLayers, versionRefusal } from './store-refusals.ts';
 
 export interface OpenStoreOptions {
   /** For reading only: the file is not touched, not even brought up to date. */
@@ -40,14 +41,14 @@ const WAIT_MS = 5000;
  * left as it is. Throws an `Outage` when the file is locked, may not be written, or SQLite is not installed.
  */
 export async function openProjectStore(path: string, options: OpenStoreOptions = {}): Promise<StoreOpening> {
-  const refused = await refusalOf(path);
+  const refused = await headerRefusal(path);
   if (refused !== null) return { store: null, findings: [refused] };
   if (options.readOnly !== true) await mustBeWritable(path);
   try {
     return await orOutage('open', path, () => openFile(path, options));
   } catch (error) {
-    if (!(error instanceof Outage) || !causedByDamage(error)) throw error;
-    return { store: null, findings: [damaged(path, 'its pages do not fit together')] };
+    if (!isDamageOutage(error)) throw error;
+    return { store: null, findings: [damageFinding(path)] };
   }
 }
 
@@ -63,6 +64,9 @@ export async function createProjectStore(path: string, options: CreateStoreOptio
       Object.assign(new Error('there is a file already'), { code: 'EEXIST' }),
     );
   }
+  await stat(dirname(path)).catch((error) => {
+    throw new Outage(`cannot make ${basename(path)}`, error);
+  });
   const db = await connect(path, { ...options, readOnly: false, create: true });
   try {
     await orOutage('make', path, () => createTables(db, options.at));
@@ -101,8 +105,10 @@ async function openFile(path: string, options: OpenStoreOptions & { readonly bul
   const limit = options.limitBytes === undefined ? {} : { limitBytes: options.limitBytes };
   const first = await connect(path, { readOnly, ...limit });
   try {
-    const version = await whenFree(waitMs, () => storeVersion(first));
-    const refused = versionRefusal(path, version);
+    // Writing to a file with broken pages would spread the damage; reading one would give half of it as the whole.
+    const sound = await whenFree(waitMs, () => first.pragma('quick_check(1)', { simple: true }) === 'ok');
+    const version = sound ? await whenFree(waitMs, () => storeVersion(first)) : null;
+    const refused = sound ? versionRefusal(path, version) : damageFinding(path);
     if (refused !== null || version === null) {
       first.close();
       return { store: null, findings: refused === null ? [] : [refused] };
@@ -166,87 +172,8 @@ async function freeName(path: string): Promise<string> {
   }
 }
 
-function versionRefusal(path: string, version: number | null): Finding | null {
-  const where = { file: basename(path) };
-  if (version === null) {
-    const problem = 'it is a GeoPackage, but holds no project';
-    return finding('project-invalid', 'error/stops', where, {
-      problem,
-      expected: 'a file that crownfall convert made',
-      got: 'other tables',
-    });
-  }
-  if (version <= STORE_VERSION) return null;
-  return finding('store-newer', 'error/stops', where, { got: version, known: STORE_VERSION });
-}
-
-function missingLayers(db: Connection, path: string): Finding[] {
-  return LAYER_NAMES.filter((layer) => readLayerTable(db, layer)?.extra !== true).map((layer) => {
-    const problem = `the table ${layer} was removed or replaced by another program`;
-    return finding('file-damaged', 'error/stops', { file: basename(path), layer }, { format: 'GeoPackage', problem });
-  });
-}
-
-function damaged(path: string, problem: string): Finding {
-  return finding('file-damaged', 'error/stops', { file: basename(path) }, { format: 'GeoPackage', problem });
-}
-
-function causedByDamage({ cause }: Outage): boolean {
-  return cause instanceof Error && isDamage(cause.cause);
-}
-
 async function mustBeWritable(path: string): Promise<void> {
   await access(path, constants.W_OK).catch((error) => {
     throw new Outage(`cannot write ${basename(path)}`, error);
   });
-}
-
-const HEADER_BYTES = 100;
-
-/** What the first 100 bytes (SQLite's database header) already rule out. */
-async function refusalOf(path: string): Promise<Finding | null> {
-  const where = { file: basename(path) };
-  const header = await headerOf(path);
-  if (header === null) return finding('file-missing', 'error/stops', where, {});
-  const { bytes, size } = header;
-  if (size < HEADER_BYTES) return finding('file-truncated', 'error/stops', where, { bytes: size });
-  if (new TextDecoder('latin1').decode(bytes.subarray(0, 16)) !== 'SQLite format 3\0') {
-    return finding('format-unknown', 'error/stops', where, { got: 'no SQLite file', valid: 'GeoPackage' });
-  }
-  const view = new DataView(bytes.buffer, bytes.byteOffset, HEADER_BYTES);
-  if (view.getUint32(68) !== APPLICATION_ID) {
-    return finding('format-unknown', 'error/stops', where, {
-      got: 'an SQLite file of another kind',
-      valid: 'GeoPackage',
-    });
-  }
-  const log = await stat(`${path}-wal`).catch(() => null);
-  const whole = wholeSize(view);
-  // With a write-ahead log beside it the file may rightly be shorter: its last pages are in the log.
-  if (whole !== null && size < whole && (log === null || log.size === 0)) {
-    return finding('file-truncated', 'error/stops', where, { bytes: size, problem: `${whole} bytes are expected` });
-  }
-  return null;
-}
-
-/** Bytes the file should have by its header; null when the header does not vouch for its count of pages. */
-function wholeSize(view: DataView): number | null {
-  const pageSize = view.getUint16(16) === 1 ? 65536 : view.getUint16(16);
-  return view.getUint32(24) === view.getUint32(92) ? pageSize * view.getUint32(28) : null;
-}
-
-async function headerOf(path: string): Promise<{ bytes: Uint8Array; size: number } | null> {
-  try {
-    const file = await open(path, 'r');
-    try {
-      const bytes = new Uint8Array(HEADER_BYTES);
-      await file.read(bytes, 0, HEADER_BYTES, 0);
-      return { bytes, size: (await file.stat()).size };
-    } finally {
-      await file.close();
-    }
-  } catch (error) {
-    if (systemCode(error) === 'ENOENT' || systemCode(error) === 'ENOTDIR') return null;
-    throw new Outage(`cannot read ${basename(path)}`, error);
-  }
 }

@@ -5,6 +5,7 @@ import { finding, type LayerName, type ProjectInput, type RawFeature, type RawLa
 import type { LayerSummary } from '../../store/project-store.ts';
 import { hashedFile } from '../hashed-file.ts';
 import { openProjectStore } from './open-project-store.ts';
+import { damageFinding, isDamageOutage } from './store-refusals.ts';
 import { wholeTable } from './whole-table.ts';
 
 /**
@@ -16,6 +17,15 @@ export async function readStoreProject(
   path: string,
   onLayer: (layer: LayerName, file: string) => void = () => {},
 ): Promise<ProjectInput> {
+  try {
+    return await readOpened(path, onLayer);
+  } catch (error) {
+    if (!isDamageOutage(error)) throw error;
+    return { ...EMPTY, findings: [damageFinding(path)] };
+  }
+}
+
+async function readOpened(path: string, onLayer: (layer: LayerName, file: string) => void): Promise<ProjectInput> {
   const { store, findings } = await openProjectStore(path, { readOnly: true });
   if (store === null) return { ...EMPTY, findings };
   try {
