@@ -24,9 +24,10 @@ export function unpackSamples(bytes: Uint8Array, encoding: Encoding, size: Block
   return apart(samplesOf(aligned(bytes, needed), encoding, size), size.together);
 }
 
-/** From the start of a buffer of its own, as the typed arrays need it. */
+/** Where typed arrays may start, and a plain array of bytes whatever the platform's own kind is (Node's `Buffer`). */
 function aligned(bytes: Uint8Array, needed: number): Uint8Array {
-  return bytes.byteOffset % 8 === 0 ? bytes.subarray(0, needed) : copied(bytes.subarray(0, needed));
+  if (bytes.byteOffset % 8 !== 0) return copied(bytes.subarray(0, needed));
+  return new Uint8Array(bytes.buffer, bytes.byteOffset, needed);
 }
 
 function samplesOf(bytes: Uint8Array, encoding: Encoding, size: BlockSize): Samples {
