@@ -6,6 +6,11 @@
 
 const { readdirSync, readFileSync } = require('node:fs');
 const { join } = require('node:path');
+const swc = require('@swc/core');
+
+// The program parses all files alike; markup in .tsx must be asked for by name.
+const { parseFileSync } = swc;
+swc.parseFileSync = (file, options) => parseFileSync(file, { ...options, tsx: file.endsWith('.tsx') });
 
 /** Which packages each package may import. What is not listed is forbidden. */
 const MAY_IMPORT = {
@@ -21,7 +26,7 @@ const MAY_IMPORT = {
 };
 
 const PURE = ['geometry', 'statistics', 'imagery', 'survey', 'stain', 'priority', 'assessment'];
-const TEST = '[.](test|bench)[.]ts$';
+const TEST = '[.](test|bench)[.]tsx?$';
 
 /** The files that package.json names as doors: `packages/exchange/src/node.ts` and the like. */
 function doors() {
@@ -131,7 +136,7 @@ module.exports = {
     enhancedResolveOptions: {
       exportsFields: ['exports'],
       conditionNames: ['import', 'default', 'types'],
-      extensions: ['.ts', '.mjs', '.js', '.json'],
+      extensions: ['.ts', '.tsx', '.mjs', '.js', '.json'],
     },
   },
 };

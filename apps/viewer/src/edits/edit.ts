@@ -31,5 +31,3 @@ export type Edit =
   | { readonly kind: 'rating'; readonly treeId: string; readonly after: RatingRecord }
   | { readonly kind: 'weighing'; readonly before: Weighing | null; readonly after: Weighing | null }
   | { readonly kind: 'scenario'; readonly before: Scenario | null; readonly after: Scenario | null };
-
-export type EditKind = Edit['kind'];

@@ -27,7 +27,7 @@ export const undone = (history: History): History =>
 export const redone = (history: History): History =>
   history.done === history.entries.length ? history : { ...history, done: history.done + 1 };
 
-export const inForce = ({ entries, done }: History): readonly Edit[] => entries.slice(0, done).map(({ edit }) => edit);
+const inForce = ({ entries, done }: History): readonly Edit[] => entries.slice(0, done).map(({ edit }) => edit);
 
 /** Those that change the project's records, in order. */
 export const recordEdits = (history: History): readonly Edit[] =>

@@ -4,7 +4,7 @@ import type { Position, Sketch } from '../outline/sketch.ts';
 import { sketchOutline } from '../outline/sketch-outline.ts';
 import type { MapColours } from './map-colours.ts';
 
-export const NO_FEATURES: GeoJSON.FeatureCollection = { type: 'FeatureCollection', features: [] };
+const NO_FEATURES: GeoJSON.FeatureCollection = { type: 'FeatureCollection', features: [] };
 
 /** Features of kind `area`, `line`, `vertex`, `middle`, `trunk`; the latter three carry what pointing at them means. */
 export function sketchFeatures(sketch: Sketch | null): GeoJSON.FeatureCollection {

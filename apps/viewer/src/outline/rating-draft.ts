@@ -43,7 +43,7 @@ export function withDigit(draft: RatingDraft, digit: string, fresh: boolean): Ra
 }
 
 /** The next of a list of choices; after the last comes the first. */
-export function nextChoice<Choice>(choices: readonly Choice[], present: Choice | null): Choice {
+function nextChoice<Choice>(choices: readonly Choice[], present: Choice | null): Choice {
   return choices[present === null ? 0 : (choices.indexOf(present) + 1) % choices.length];
 }
 

@@ -9,7 +9,7 @@ export type ProjectPlace =
   /** Records that a server hands out of its store, layer by layer, and what it says of the project as a whole. */
   | { readonly kind: 'store'; readonly facts: StoreFacts; readonly layers: readonly StoreLayer[] };
 
-export interface StoreFacts {
+interface StoreFacts {
   readonly title: string;
   readonly season: number;
   readonly units: 'metric' | 'us';
@@ -22,7 +22,7 @@ export interface StoreLayer {
   readonly given: boolean;
 }
 
-export interface LocalFile {
+interface LocalFile {
   readonly path: string;
   readonly file: Blob;
 }

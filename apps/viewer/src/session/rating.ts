@@ -44,7 +44,7 @@ export async function goToUnrated(session: Session, step: 1 | -1): Promise<void>
   store.change({ notice: wordsOf(store.get()).rating.allRated });
 }
 
-export function showTree(session: Session, treeId: string): void {
+function showTree(session: Session, treeId: string): void {
   const at = middleOf(treeFeature(session, treeId));
   if (at) session.map?.flyTo(at, 20);
 }

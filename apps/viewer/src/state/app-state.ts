@@ -40,7 +40,7 @@ export interface ImageryLook {
 }
 
 /** Whether records can be changed here: the project's own files must be at hand and agree with the figures shown. */
-export type Editing =
+type Editing =
   | { readonly can: 'soon'; readonly stage: string; readonly share: number }
   | { readonly can: 'yes' }
   | { readonly can: 'no'; readonly why: 'no-files' | 'other-figures' | 'failed'; readonly detail: string };

@@ -94,7 +94,7 @@ const METRES_PER_INCH = 0.0254;
 const AFTER_HEADER = 33;
 
 /** Writes the pHYs chunk (PNG specification, 11.3.4.3), so that a print comes out at the size meant. */
-export async function withResolution(png: Blob, dotsPerInch: number): Promise<Blob> {
+async function withResolution(png: Blob, dotsPerInch: number): Promise<Blob> {
   const perMetre = Math.round(dotsPerInch / METRES_PER_INCH);
   const body = new Uint8Array(13);
   body.set(new TextEncoder().encode('pHYs'));

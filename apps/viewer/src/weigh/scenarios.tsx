@@ -20,7 +20,7 @@ import type { AppState } from '../state/app-state.ts';
 import { derived } from '../state/store.ts';
 import { ScenarioTable } from './scenario-table.tsx';
 
-export const savedScenarios = derived((state: AppState) => [state.history] as const, scenariosOf);
+const savedScenarios = derived((state: AppState) => [state.history] as const, scenariosOf);
 
 export function Scenarios() {
   const scenarios = useApp(savedScenarios);
