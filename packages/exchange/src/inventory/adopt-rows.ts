@@ -82,8 +82,7 @@ export function adoptRows(
   );
   const spreadMaxM = options.spreadMaxM ?? SPREAD_MAX_M;
   const drafts = features.map((feature) => draftOf(feature, mapping, species, spreadMaxM));
-  const own = drafts.flatMap(({ values, host }) => pairOf(values, host));
-  const pairs = [...(options.pairs ?? []), ...own];
+  const pairs = [...(options.pairs ?? []), ...ownPairs(drafts, mapping)];
   const estimator = spreadEstimator(pairs, mapping.spread);
   const register = new Register(options.existingIds ?? new Set());
   const shared = positionCounts(drafts);
@@ -174,6 +173,17 @@ const HOW: Readonly<Record<string, string>> = {
   about: 'about',
   number: 'number written as text',
 };
+
+/** Each tree once, also when its row is repeated. */
+function ownPairs(drafts: readonly Draft[], { fields }: InventoryMapping): MeasuredPair[] {
+  const seen = new Set<string>();
+  return drafts.flatMap(({ feature, values, host }) => {
+    const key = JSON.stringify([cellOf(feature.properties, fields.tree_id) ?? feature.row, values]);
+    if (seen.has(key)) return [];
+    seen.add(key);
+    return pairOf(values, host);
+  });
+}
 
 function pairOf(values: Draft['values'], host: string | null): MeasuredPair[] {
   const spreadM = spreadOf(values);

@@ -85,7 +85,7 @@ export function guessMapping(rows: readonly Row[]): MappingGuess {
   };
   const free = (): Column[] => columns.filter(({ name }) => !taken.has(name));
   take(hostGuess(free()));
-  take(idGuess(free(), rows.length));
+  take(idGuess(free()));
   for (const field of ['spread_a_m', 'spread_b_m', 'spread_m', 'trunk_cm', 'height_m'] as const) {
     take(measureGuess(field, free()));
   }
@@ -152,19 +152,27 @@ function isScientific(cell: unknown): boolean {
   return typeof cell === 'string' && /^[A-Z][a-zà-ÿ-]{2,}(?: x)? (?:[a-zà-ÿ-]{3,}|x|sp+\.?)\b/.test(cell.trim());
 }
 
-/** A column of values that are all there and all different; the better its name, the better. */
-function idGuess(columns: readonly Column[], rowCount: number): FieldGuess | null {
-  const unique = columns.filter(
-    ({ cells, filled }) => filled > 0.98 && new Set(cells.map(String)).size > 0.98 * cells.length,
-  );
+/** A column that is filled and hardly repeats itself; a name that says tree forgives more repeats than a mere `id`. */
+function idGuess(columns: readonly Column[]): FieldGuess | null {
   for (const [rank, pattern] of ID_NAMES.entries()) {
-    const column = unique.find(({ words }) => pattern.test(words));
+    const least = rank < 2 ? 0.9 : 0.98;
+    const column = columns.find(({ words, filled, cells }) => {
+      return pattern.test(words) && filled >= least && distinctShare(cells) >= least;
+    });
     if (!column) continue;
-    const reasons = [`it is named ${column.name}`, `its ${Math.min(rowCount, SAMPLE_ROWS)} cells are all different`];
+    const repeated = column.cells.length - new Set(column.cells.map(String)).size;
+    const reasons = [
+      `it is named ${column.name}`,
+      repeated === 0 ? `its ${column.cells.length} cells are all different` : `${repeated} of its cells repeat another`,
+    ];
     const confidence = rank < 2 ? 'high' : 'medium';
     return { field: 'tree_id', column: column.name, confidence, reasons, examples: examplesOf(column) };
   }
   return null;
+}
+
+function distinctShare(cells: readonly unknown[]): number {
+  return cells.length === 0 ? 0 : new Set(cells.map(String)).size / cells.length;
 }
 
 function cultivarGuess(columns: readonly Column[]): FieldGuess | null {
