@@ -15,7 +15,7 @@ import { fillStore } from './server-running.ts';
 const ANN = { author: 'ann', at: '2026-05-20T14:03:00.000Z' };
 const BOB = { author: 'bob', at: '2026-05-20T14:04:00.000Z' };
 const POINT: LonLatGeometry = { kind: 'point', points: Float64Array.of(-79.5, 27.25) };
-const NONE: LonLatGeometry = { kind: 'none' };
+const NONE = { kind: 'none' } as LonLatGeometry;
 
 const missing = postgresMissing();
 if (missing !== null) console.warn(`PostGIS is not tested here: ${missing}`);
@@ -59,7 +59,7 @@ function opened({ store }: { readonly store: ProjectStore | null }): ProjectStor
   return store;
 }
 
-const insert = (layer: Edit['layer'], properties: object, geometry = NONE): Edit => ({
+const insert = (layer: Edit['layer'], properties: object, geometry: LonLatGeometry = NONE): Edit => ({
   action: 'insert',
   layer,
   geometry,

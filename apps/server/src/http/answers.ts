@@ -1,4 +1,5 @@
 /** How refusals and faults are told: a word for programs, a sentence for people, never where in the program it happened. */
+import { Outage } from '@crownfall/exchange/node';
 import type { FastifyError, FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
 import { Refusal } from './refusal.ts';
 
@@ -37,6 +38,10 @@ export function answerError(
     return reply.code(statusCode).send({ code: WORDS[statusCode] ?? 'refused', description: message });
   }
   onFault(error, request);
+  if (error instanceof Outage) {
+    const description = 'The project cannot be read or written right now. Nothing was lost; try again.';
+    return reply.code(503).header('retry-after', '5').send({ code: 'outage', description });
+  }
   const description = `Something failed in the server. Its log says more under ${request.id}.`;
   return reply.code(500).send({ code: 'fault', description });
 }
