@@ -11,7 +11,7 @@ export interface ByteQueue {
 }
 
 /** The stream ends amid something. */
-export class ShortStream extends Error {
+class ShortStream extends Error {
   constructor(at: number, length: number, got: number) {
     super(`it ends after ${at + got} bytes, amid a part of ${length} bytes`);
   }

@@ -85,7 +85,7 @@ export function valueAs(type: ColumnType, value: unknown): unknown {
   return value;
 }
 
-export function partCount(geometry: LonLatGeometry): number {
+function partCount(geometry: LonLatGeometry): number {
   if (geometry.kind === 'point') return geometry.points.length / 2;
   if (geometry.kind === 'line') return geometry.lines.length;
   return geometry.kind === 'area' ? geometry.polygons.length : 0;

@@ -11,15 +11,13 @@ import { type SpreadEstimator, spreadEstimator } from './spread-estimator.ts';
 import type { MeasuredPair } from './spread-fit.ts';
 
 /** Why a row is not taken. */
-export const REFUSALS = [
-  'no position',
-  'no tree stands there',
-  'repeats another row',
-  'already in the project',
-  'no spread and no trunk to estimate it from',
-  'a palm without a spread: its crown does not follow its trunk',
-] as const;
-export type Refusal = (typeof REFUSALS)[number];
+type Refusal =
+  | 'no position'
+  | 'no tree stands there'
+  | 'repeats another row'
+  | 'already in the project'
+  | 'no spread and no trunk to estimate it from'
+  | 'a palm without a spread: its crown does not follow its trunk';
 
 /** One thing told of a row. */
 export interface RowNote {

@@ -11,7 +11,7 @@ export interface ZipEntry {
 }
 
 /** The archive breaks off or contradicts itself. */
-export class BrokenZip extends Error {}
+class BrokenZip extends Error {}
 /** The archive is not unpacked: it could do harm, or needs what is not supported. */
 export class RefusedZip extends Error {}
 
