@@ -190,5 +190,5 @@ function gathered(changes: Float64Array, sign: number, box: PixelBox, gridWidth:
       weights[n++] = Math.min(inside, 1);
     }
   }
-  return { pixels: pixels.slice(0, n), weights: weights.slice(0, n) };
+  return { pixels: pixels.subarray(0, n), weights: weights.subarray(0, n) };
 }

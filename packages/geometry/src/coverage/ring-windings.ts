@@ -56,27 +56,57 @@ interface Edges {
   readonly order: Int32Array;
 }
 
+/** With fewer edges, comparing all of them costs less than sorting. */
+const FEW_EDGES = 64;
+
 /** Whether any two edges that are not neighbours in a ring have a point in common. */
 function ringsMeet(rings: readonly Float64Array[]): boolean {
+  if (rings.length === 1 && rings[0].length <= 2 * FEW_EDGES) return smallRingMeets(rings[0]);
   const { ax, ay, bx, by, next, order } = edgesOf(rings);
   for (let i = 0; i < order.length; i++) {
     const e = order[i];
     const bottom = Math.max(ay[e], by[e]);
-    const left = Math.min(ax[e], bx[e]);
-    const right = Math.max(ax[e], bx[e]);
     for (let k = i + 1; k < order.length; k++) {
       const f = order[k];
       if (Math.min(ay[f], by[f]) > bottom) break;
-      if (Math.max(ax[f], bx[f]) < left || Math.min(ax[f], bx[f]) > right || next[e] === f || next[f] === e) continue;
-      const c = cross(ax[e], ay[e], bx[e], by[e], ax[f], ay[f]);
-      const d = cross(ax[e], ay[e], bx[e], by[e], bx[f], by[f]);
-      if (c * d > 0) continue;
-      const a = cross(ax[f], ay[f], bx[f], by[f], ax[e], ay[e]);
-      const b = cross(ax[f], ay[f], bx[f], by[f], bx[e], by[e]);
-      if (a * b <= 0) return true;
+      if (next[e] === f || next[f] === e) continue;
+      if (edgesMeet(ax[e], ay[e], bx[e], by[e], ax[f], ay[f], bx[f], by[f])) return true;
     }
   }
   return false;
+}
+
+function smallRingMeets(ring: Float64Array): boolean {
+  const n = ring.length;
+  for (let e = 0, d = n - 2; e < n; d = e, e += 2) {
+    // A repeated vertex makes an edge of no length, which would part two neighbours.
+    if (ring[d] === ring[e] && ring[d + 1] === ring[e + 1]) return true;
+  }
+  for (let e = 0; e + 3 < n; e += 2) {
+    const last = e === 0 ? n - 2 : n;
+    for (let f = e + 4; f < last; f += 2) {
+      const g = f + 2 === n ? 0 : f + 2;
+      const [ax, ay, bx, by] = [ring[e], ring[e + 1], ring[e + 2], ring[e + 3]];
+      if (edgesMeet(ax, ay, bx, by, ring[f], ring[f + 1], ring[g], ring[g + 1])) return true;
+    }
+  }
+  return false;
+}
+
+function edgesMeet(
+  ax: number,
+  ay: number,
+  bx: number,
+  by: number,
+  cx: number,
+  cy: number,
+  dx: number,
+  dy: number,
+): boolean {
+  if ((cx > ax && cx > bx && dx > ax && dx > bx) || (cx < ax && cx < bx && dx < ax && dx < bx)) return false;
+  if ((cy > ay && cy > by && dy > ay && dy > by) || (cy < ay && cy < by && dy < ay && dy < by)) return false;
+  if (cross(ax, ay, bx, by, cx, cy) * cross(ax, ay, bx, by, dx, dy) > 0) return false;
+  return cross(cx, cy, dx, dy, ax, ay) * cross(cx, cy, dx, dy, bx, by) <= 0;
 }
 
 function cross(ax: number, ay: number, bx: number, by: number, x: number, y: number): number {

@@ -62,14 +62,17 @@ interface SortedPixels {
 }
 
 function sorted({ missing }: Window, { pixels, weights }: PixelCoverage, shadow: Uint8Array | undefined): SortedPixels {
-  const lit = new Float64Array(weights);
+  // Most crowns have neither gaps nor a shadow mask: their weights are used as they are.
+  let lit = weights;
   let [area, gone, shaded] = [0, 0, 0];
   for (let i = 0; i < pixels.length; i++) {
     const weight = weights[i];
     area += weight;
-    if (missing[pixels[i]] !== 0) gone += weight;
-    else if (shadow !== undefined && shadow[pixels[i]] !== 0) shaded += weight;
-    else continue;
+    const isMissing = missing[pixels[i]] !== 0;
+    if (!isMissing && (shadow === undefined || shadow[pixels[i]] === 0)) continue;
+    if (isMissing) gone += weight;
+    else shaded += weight;
+    if (lit === weights) lit = new Float64Array(weights);
     lit[i] = 0;
   }
   return { area, missing: gone, shaded, lit };

@@ -2,7 +2,7 @@
 import { copied } from '../source/bytes-port.ts';
 import type { Samples } from '../window.ts';
 import type { BlockLayout } from './block-layout.ts';
-import { undoDifferences, undoFloatDifferences } from './predictor.ts';
+import { undoFloatDifferences } from './float-differences.ts';
 
 type Encoding = Pick<BlockLayout, 'bits' | 'format' | 'predictor' | 'littleEndian'>;
 
@@ -21,7 +21,8 @@ export function unpackSamples(bytes: Uint8Array, encoding: Encoding, size: Block
   const row = size.width * size.together;
   const needed = Math.ceil((row * encoding.bits) / 8) * size.height;
   if (bytes.length < needed) throw new Error(`a block holds ${bytes.length} bytes where ${needed} are needed`);
-  return apart(samplesOf(aligned(bytes, needed), encoding, size), size.together);
+  const samples = samplesOf(aligned(bytes, needed), encoding, size);
+  return encoding.predictor === 2 ? apartFromDifferences(samples, size) : apart(samples, size.together);
 }
 
 /** Where typed arrays may start, and a plain array of bytes whatever the platform's own kind is (Node's `Buffer`). */
@@ -30,26 +31,22 @@ function aligned(bytes: Uint8Array, needed: number): Uint8Array {
   return new Uint8Array(bytes.buffer, bytes.byteOffset, needed);
 }
 
+/** As stored, but in the machine's byte order; differences of whole numbers are still differences. */
 function samplesOf(bytes: Uint8Array, encoding: Encoding, size: BlockSize): Samples {
   const { bits, format, predictor } = encoding;
   if (bits % 8 !== 0) return unpackedBits(bytes, bits, size);
   const bytesPerSample = bits / 8;
   if (predictor === 3) undoFloatDifferences(bytes, { ...size, bytesPerSample });
   else if (!encoding.littleEndian) swapBytes(bytes, bytesPerSample);
-  if (predictor === 2) undoDifferences(wholeNumbers(bytes, bits), size);
-  return format === 3 ? floats(bytes, bits) : format === 2 ? signed(bytes, bits) : wholeNumbers(bytes, bits);
+  return format === 3 ? floats(bytes, bits) : wholeNumbers(bytes, bits, format === 2);
 }
 
-function wholeNumbers(bytes: Uint8Array, bits: number): Uint8Array | Uint16Array | Uint32Array {
-  if (bits === 8) return bytes;
+function wholeNumbers(bytes: Uint8Array, bits: number, signed: boolean): Samples {
   const [buffer, at] = [bytes.buffer, bytes.byteOffset];
-  return bits === 16 ? new Uint16Array(buffer, at, bytes.length / 2) : new Uint32Array(buffer, at, bytes.length / 4);
-}
-
-function signed(bytes: Uint8Array, bits: number): Samples {
-  const [buffer, at] = [bytes.buffer, bytes.byteOffset];
-  if (bits === 8) return new Int8Array(buffer, at, bytes.length);
-  return bits === 16 ? new Int16Array(buffer, at, bytes.length / 2) : new Int32Array(buffer, at, bytes.length / 4);
+  if (bits === 8) return signed ? new Int8Array(buffer, at, bytes.length) : bytes;
+  const count = (8 * bytes.length) / bits;
+  if (bits === 16) return signed ? new Int16Array(buffer, at, count) : new Uint16Array(buffer, at, count);
+  return signed ? new Int32Array(buffer, at, count) : new Uint32Array(buffer, at, count);
 }
 
 function floats(bytes: Uint8Array, bits: number): Samples {
@@ -97,6 +94,25 @@ function apart(samples: Samples, together: number): Samples[] {
   return Array.from({ length: together }, (_, b) => {
     const band = new (samples.constructor as new (length: number) => Samples)(count);
     for (let i = 0, from = b; i < count; i++, from += together) band[i] = samples[from];
+    return band;
+  });
+}
+
+/**
+ * The same where each sample is the difference from that of the pixel before in its row (TIFF 6.0, section 14, predictor 2).
+ * Typed arrays wrap the sums around at the sample's size by themselves.
+ */
+function apartFromDifferences(samples: Samples, { width, together }: BlockSize): Samples[] {
+  const count = samples.length / together;
+  return Array.from({ length: together }, (_, b) => {
+    const band = new (samples.constructor as new (length: number) => Samples)(count);
+    for (let row = 0; row < count; row += width) {
+      let before = 0;
+      for (let i = row, from = row * together + b; i < row + width; i++, from += together) {
+        band[i] = before + samples[from];
+        before = band[i];
+      }
+    }
     return band;
   });
 }
