@@ -10,6 +10,7 @@ import { imageryCommand } from './commands/imagery.ts';
 import { peopleCommand } from './commands/people.ts';
 import { ratersCommand } from './commands/raters.ts';
 import { reckonCommand } from './commands/reckon.ts';
+import { sampleCommand } from './commands/sample.ts';
 import { seasonCommand } from './commands/season.ts';
 import { serveCommand } from './commands/serve.ts';
 import { ownVersion } from './versions.ts';
@@ -40,6 +41,7 @@ export function buildProgram(finish: Finish): Command {
     reckonCommand,
     calibrateCommand,
     ratersCommand,
+    sampleCommand,
     seasonCommand,
     convertCommand,
     adoptCommand,

@@ -45,6 +45,14 @@ export type {
 } from './result.ts';
 export { compose } from './results/compose.ts';
 export type { Stages } from './results/stages.ts';
+export type { RatingGoal } from './sample/allocate.ts';
+export {
+  type PlannedStratum,
+  planRatings,
+  type RatingPlan,
+  type SampleOptions,
+  type TotalRanges,
+} from './sample/plan-ratings.ts';
 export {
   EFFICACY_METHODS,
   type Efficacy,

@@ -124,7 +124,7 @@ function newestOfEarlierYear(survey: Survey, after: string): string {
 interface Day {
   readonly stain: Stain;
   /** Draws of all blocks, then of what lies in no block; draw by draw. Empty without draws. */
-  readonly drawn: Float64Array;
+  readonly drawn: Float32Array;
 }
 
 interface DayWork {
@@ -138,7 +138,7 @@ interface DayWork {
 
 function dayOf({ ground, survey, settings, day, draws, seed }: DayWork): Day {
   const stain = reckonStain(ground, { ...survey, season: Number(day.slice(0, 4)) }, settings, day);
-  if (draws === 0) return { stain, drawn: new Float64Array(0) };
+  if (draws === 0) return { stain, drawn: new Float32Array(0) };
   const ranking = rank(ground, stain, { complaints: [], bloom: [], sites: [] }, settings, day);
   return { stain, drawn: drawPart(drawWork(ground, stain, ranking, { settings, seed }), 0, draws).blocks.value };
 }
@@ -181,7 +181,7 @@ function grouped(
 
 function blockChanges(ground: Ground, days: readonly Day[], followed: readonly Followed[]) {
   const rows = ground.blocks.length + 1;
-  const rangeOf = (take: (drawn: Float64Array, start: number) => number): Omit<Ranged, 'value'> => {
+  const rangeOf = (take: (drawn: Float32Array, start: number) => number): Omit<Ranged, 'value'> => {
     const [early, late] = days.map(({ drawn }) => drawn);
     if (early.length === 0) return { range80: null, range95: null };
     const sorted = Float64Array.from(
@@ -198,7 +198,7 @@ function blockChanges(ground: Ground, days: readonly Day[], followed: readonly F
     const [stainedBeforeM2, stainedAfterM2] = days.map(({ stain }) =>
       blocks.reduce((sum, block) => sum + stain.ledgers.byBlock.stainedM2[block], 0),
     );
-    const take = (drawn: Float64Array, start: number) => blocks.reduce((sum, block) => sum + drawn[start + block], 0);
+    const take = (drawn: Float32Array, start: number) => blocks.reduce((sum, block) => sum + drawn[start + block], 0);
     const mean = (of: (tree: Followed) => number) =>
       trees.length === 0 ? null : trees.reduce((sum, tree) => sum + of(tree), 0) / trees.length;
     return {

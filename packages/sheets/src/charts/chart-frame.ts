@@ -40,20 +40,21 @@ export const CHART = {
 const FONT = "Inter,'Noto Sans','DejaVu Sans',Helvetica,Arial,sans-serif";
 const TITLE_PX = 16;
 const TEXT_PX = 12;
+const MARGIN = 16;
 
 /** The whole chart: title, body, note. The same text for the same input. */
 export function chartSvg(
   { title, description, note }: ChartWords,
-  { width, height, plot }: Page,
+  { width, height }: Page,
   body: readonly string[],
 ): string {
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${width} ${height}" width="${width}" height="${height}" role="img" font-family="${FONT}" font-size="${TEXT_PX}">`,
     `<title>${escaped(title)}</title><desc>${escaped(description)}</desc>`,
     `<rect width="${width}" height="${height}" fill="#fff"/>`,
-    text(plot.left, 24, title, `font-size="${TITLE_PX}" font-weight="700"`),
+    text(MARGIN, 24, title, `font-size="${TITLE_PX}" font-weight="700"`),
     ...body,
-    ...(note === undefined ? [] : [text(plot.left, height - 10, note, `fill="${CHART.muted}"`)]),
+    ...(note === undefined ? [] : [text(MARGIN, height - 10, note, `fill="${CHART.muted}"`)]),
     '</svg>\n',
   ].join('\n');
 }
