@@ -119,6 +119,10 @@ export const EN: Catalogue = {
       what: 'Another program has changed the columns of {layers}; from now on they are journaled too',
       remedy: 'Nothing to do. What was written to new columns before this has no entry in the journal.',
     },
+    'history-outdated': {
+      what: 'The layer was changed since the history beside it was written; journal, versions and visits were not taken over',
+      remedy: 'Edit the project in its GeoPackage file instead, or start a new journal from here.',
+    },
     'imagery-encoding-unsupported': {
       what: 'The image is stored in a way that is not read: {problem}',
       remedy: 'Save it as a GeoTIFF with deflate, LZW or JPEG compression and 8-bit or 16-bit bands.',

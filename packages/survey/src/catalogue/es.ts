@@ -119,6 +119,10 @@ export const ES: Catalogue = {
       what: 'Otro programa cambió las columnas de {layers}; desde ahora también quedan en el registro de cambios',
       remedy: 'No hay nada que hacer. Lo escrito antes en columnas nuevas no figura en el registro.',
     },
+    'history-outdated': {
+      what: 'La capa cambió después de escribirse el historial que la acompaña; no se tomaron registro, versiones ni visitas',
+      remedy: 'Edite el proyecto en su archivo GeoPackage, o empiece un registro nuevo desde aquí.',
+    },
     'imagery-encoding-unsupported': {
       what: 'La imagen está guardada de un modo que no se lee: {problem}',
       remedy: 'Guárdela como GeoTIFF con compresión deflate, LZW o JPEG y bandas de 8 o 16 bits.',

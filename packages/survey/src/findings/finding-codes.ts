@@ -33,6 +33,7 @@ const READER_FACTS = {
   'store-newer': ['got', 'known'],
   'store-migrated': ['from', 'to', 'copy'],
   'store-columns-adopted': ['layers'],
+  'history-outdated': [],
   'imagery-encoding-unsupported': ['problem'],
   'imagery-not-placed': [],
   'imagery-block-damaged': ['count', 'level?', 'column', 'row', 'problem'],

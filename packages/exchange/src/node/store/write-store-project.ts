@@ -1,18 +1,22 @@
 import { open, rename, rm, stat } from 'node:fs/promises';
 import { basename, dirname, join, resolve } from 'node:path';
+import { isDeepStrictEqual } from 'node:util';
 import { LAYER_NAMES, type ProjectInput, type RawFeature } from '@crownfall/survey';
 import type { ProjectStore, Writer } from '../../store/project-store.ts';
 import { Outage } from '../outage.ts';
-import { createProjectStore } from './open-project-store.ts';
+import { type History, renumbered, restoreHistory } from './history-file.ts';
+import { createProjectStore, openProjectStore } from './open-project-store.ts';
 
 /**
- * Writes a project into a new GeoPackage file: whole, or not at all. The same project and writer give the same bytes.
+ * Writes a project into a new GeoPackage file: whole, or not at all; with the history that belongs
+ * to it, when there is one, in place of an entry for its coming in. The same project and writer give the same bytes.
  * Throws a `RangeError` when there is a file already (its journal would be lost), an `Outage` when the disk fails.
  */
 export async function writeStoreProject(
   path: string,
   input: Omit<ProjectInput, 'sources' | 'findings'>,
   writer: Writer,
+  history: History | null = null,
 ): Promise<void> {
   if ((await stat(path).catch(() => null)) !== null) {
     throw new RangeError(`expected the name of a new file, got ${path}, which exists`);
@@ -21,7 +25,8 @@ export async function writeStoreProject(
   try {
     await removeAll(stage);
     const store = await createProjectStore(stage, { at: writer.at, bulk: true });
-    await filled(store, input, writer).finally(() => store.close());
+    await filled(store, history === null ? input : renumbered(input, history), writer).finally(() => store.close());
+    if (history !== null) await withHistory(stage, input, { writer, history });
     await flushed(stage);
     await rename(stage, path);
   } catch (error) {
@@ -43,6 +48,20 @@ async function filled(
     const layer = input.layers[name];
     if (layer) await store.importLayer({ layer: name, shape: layer.shape, features: portions(layer.features) }, writer);
   }
+}
+
+/** The journal of before goes on: what the project file says otherwise by now is one more entry. */
+async function withHistory(
+  stage: string,
+  { title, season, units, imagery, settings }: Omit<ProjectInput, 'sources' | 'findings'>,
+  { writer, history }: { readonly writer: Writer; readonly history: History },
+): Promise<void> {
+  await restoreHistory(stage, history);
+  const { store } = await openProjectStore(stage);
+  if (store === null) throw new Error(`the file just made cannot be opened: ${basename(stage)}`);
+  const facts = { title, season, units, imagery, settings };
+  if (!isDeepStrictEqual(await store.project(), facts)) await store.changeProject(facts, writer);
+  await store.close();
 }
 
 const PORTION = 5000;
