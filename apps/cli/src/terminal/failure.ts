@@ -47,6 +47,8 @@ function remedyFor(system: string): string {
     EROFS: 'That disk is read-only. Choose another folder with --out.',
     ENOSPC: 'The disk is full. Free some space and run the command again; earlier results are untouched.',
     EADDRINUSE: 'Another program uses that port. Choose another with --port, or --port 0 for any free one.',
+    EBUSY: 'Close the other program, or let it finish, and run the command again.',
+    ENOPKG: 'Run npm install in the folder of Crownfall; it needs a C++ compiler. Folder projects work without it.',
     ENOTDIR: 'A file stands where a folder is needed. Choose another folder.',
   };
   return remedies[system] ?? '';
