@@ -10,7 +10,7 @@ import { type FoliageScene, foliageScene, type OutlineThresholds, outlineThresho
 import { growCrowns } from './grow-crowns.ts';
 import { type SharedRings, sharedRings } from './label-rings.ts';
 import { occupiedCells } from './occupied-cells.ts';
-import { type LabelRaster, tidyLabels } from './region-cells.ts';
+import { fillHoles, type LabelRaster, tidyLabels } from './region-cells.ts';
 import { simplifyRings } from './simplify-rings.ts';
 
 export interface OutlineSeed {
@@ -102,6 +102,8 @@ export function proposeOutlines(
   const reaches = seeds.map(({ spreadM }) => Math.min(reachM, spreadM === undefined ? reachM : 0.75 * spreadM + 1));
   const { labels } = growCrowns(scene, anchors, reaches);
   const raster = { width: scene.width, height: scene.height, labels };
+  // Gaps between leaf clumps would shrink the inscribed circle.
+  fillHoles(raster);
   keepCompact(raster, anchors, Math.max(1, CIRCLE_SLACK_M / scene.cellM));
   tidyLabels(raster, anchors, Math.round(WHISKER_M / scene.cellM));
   const shared = sharedRings(raster, seeds.length);

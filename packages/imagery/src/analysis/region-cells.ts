@@ -64,8 +64,8 @@ function keepOnePiece({ width, height, labels }: LabelRaster, anchors: readonly 
   for (let p = 0; p < labels.length; p++) if (labels[p] > 0 && chosen.get(labels[p]) !== piece[p]) labels[p] = 0;
 }
 
-/** Unowned cells that one label alone shuts in become that label's. */
-function fillHoles({ width, height, labels }: LabelRaster): void {
+/** Unowned cells that one label alone shuts in become that label's. Works in place. */
+export function fillHoles({ width, height, labels }: LabelRaster): void {
   const hole = new Int32Array(labels.length);
   let count = 0;
   for (let start = 0; start < labels.length; start++) {
