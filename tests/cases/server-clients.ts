@@ -4,13 +4,13 @@
  */
 import { Agent, request } from 'node:http';
 
-export interface Outcome {
+interface Outcome {
   readonly status: number;
   readonly ms: number;
 }
 
 /** What the server acknowledged of changes to shared records. */
-export interface Acknowledged {
+interface Acknowledged {
   /** By record: the spread that each acknowledged version holds. */
   readonly versions: Map<number, Map<number, number>>;
   conflicts: number;

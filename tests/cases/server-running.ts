@@ -16,7 +16,7 @@ import { FollowingFigures } from '../../apps/server/src/reckoning/following-figu
 import { Reckoner } from '../../apps/server/src/reckoning/reckoner.ts';
 import { temporaryFolder } from '../journeys/crownfall-process.ts';
 
-export const WRITER = { author: 'test', at: '2026-05-20T12:00:00.000Z' } as const;
+const WRITER = { author: 'test', at: '2026-05-20T12:00:00.000Z' } as const;
 
 /** Puts all layers of a project into an empty store. */
 export async function fillStore(store: ProjectStore, input: ProjectInput): Promise<void> {

@@ -2,7 +2,7 @@
 import { CAUSES, PAVEMENT_KINDS, SURFACES } from '@crownfall/survey';
 import type { CollectionName } from '../figures/figures.ts';
 
-export interface FieldNote {
+interface FieldNote {
   readonly title: string;
   readonly description: string;
   readonly type: 'string' | 'number' | 'integer' | 'boolean' | 'object';

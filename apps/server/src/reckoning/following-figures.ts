@@ -6,6 +6,8 @@ import type { Reckoner } from './reckoner.ts';
 /** Edits come in bursts; figures wait for a pause this long, but never longer than the second. */
 const PAUSE_MS = 300;
 const LONGEST_MS = 3000;
+/** Reckoning takes at most half of a processor: after one that took long, the next waits as long, but never longer than this. */
+const LONGEST_REST_MS = 60_000;
 
 export interface FiguresState {
   /** Number of the last edit that the figures served hold. */
@@ -23,6 +25,8 @@ export class FollowingFigures {
   #stopped: FiguresState['stopped'] = null;
   #timer: NodeJS.Timeout | null = null;
   #waitingSince = 0;
+  /** Until when the last reckoning's rest lasts. */
+  #restUntil = 0;
   #running: Promise<void> | null = null;
   #again = false;
   #closed = false;
@@ -48,8 +52,8 @@ export class FollowingFigures {
     const now = Date.now();
     if (this.#timer === null) this.#waitingSince = now;
     else clearTimeout(this.#timer);
-    const wait = Math.max(0, Math.min(PAUSE_MS, this.#waitingSince + LONGEST_MS - now));
-    this.#timer = setTimeout(() => this.#start(), wait);
+    const pause = Math.min(PAUSE_MS, this.#waitingSince + LONGEST_MS - now);
+    this.#timer = setTimeout(() => this.#start(), Math.max(0, pause, this.#restUntil - now));
   }
 
   async close(): Promise<void> {
@@ -67,21 +71,24 @@ export class FollowingFigures {
     }
     this.#running = this.#reckon().finally(() => {
       this.#running = null;
-      if (!this.#closed) this.#changed(this.state);
-      if (this.#again && !this.#closed) {
-        this.#again = false;
-        this.#start();
-      }
+      if (this.#closed) return;
+      if (this.#again) this.edited();
+      this.#again = false;
+      this.#changed(this.state);
     });
   }
 
   async #reckon(): Promise<void> {
+    const from = Date.now();
     try {
       const reckoning = await this.#reckoner.reckon();
       this.#stopped = 'stopped' in reckoning ? reckoning.stopped : null;
       if ('figures' in reckoning) this.#figures = openFigures(reckoning.figures);
     } catch (error) {
       this.#stopped = error instanceof Error ? error.message : String(error);
+    } finally {
+      const now = Date.now();
+      this.#restUntil = now + Math.min(now - from, LONGEST_REST_MS);
     }
   }
 }

@@ -1,7 +1,8 @@
 /** The reckoning thread: reads the project, reckons it, hands the figures over. */
 import { parentPort, workerData } from 'node:worker_threads';
 import { figuresMemory, makeFigures } from '../figures/make-figures.ts';
-import { type ProjectPlace, readPlace } from '../project/project-place.ts';
+import type { ProjectPlace } from '../project/project-place.ts';
+import { readPlace } from '../project/read-place.ts';
 import type { ThreadAnswer } from './reckoner.ts';
 
 if (parentPort === null) throw new Error('this file is run as a thread');

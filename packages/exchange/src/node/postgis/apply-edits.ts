@@ -43,7 +43,7 @@ function mustFit({ layer, geometry }: Exclude<Edit, { action: 'delete' }>): void
 }
 
 /** Applies an edit to the record as it stands, whatever version was seen. */
-export async function change(
+async function change(
   query: Query,
   edit: Exclude<Edit, { action: 'insert' }>,
   current: StoredRecord,

@@ -85,13 +85,13 @@ export function columnsOf(
 }
 
 /** How a value of this column is given to a statement. */
-export const place = (name: string, number: number): string =>
+const place = (name: string, number: number): string =>
   name === 'geom' ? `ST_GeomFromWKB($${number}::bytea, 4326)` : `$${number}`;
 
 const NO_GEOMETRY: LonLatGeometry = { kind: 'none' };
 
 /** Well-known binary, little-endian; null for no geometry. A GeoPackage blob is the same behind a header. */
-export function wkbOf(geometry: LonLatGeometry): Buffer | null {
+function wkbOf(geometry: LonLatGeometry): Buffer | null {
   const blob = geometryBlob(geometry);
   if (blob === null) return null;
   const header = ((blob[3] >> 1) & 7) === 0 ? 8 : 40;
