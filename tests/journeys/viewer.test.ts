@@ -1,20 +1,16 @@
 /** The viewer in a real browser over the sample town: it draws, it explains, it asks no other machine for anything. */
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
-import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
+import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { countPixels, findChromium, launch } from './browser.ts';
 import { SAMPLE, type Served, serve } from './crownfall-process.ts';
+import { type OpenPage, openViewer, PATIENCE_MS, type PageOptions, seriousFaults } from './viewer-page.ts';
 
 const chromium = findChromium();
-const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
 /** Colours of the light theme that occur nowhere else on the page: see apps/viewer/src/map. */
 const COLOURS = { staining: '#c48647', clean: '#ced2cf', crownLine: '#336144', badge: '#1b2a23' };
 /** A drawn layer covers far more pixels than chance. */
 const DRAWN_PIXELS = 200;
-/** A busy machine without a graphics card draws slowly. */
-const PATIENCE_MS = 120_000;
 
 interface Figures {
   readonly blocks: readonly {
@@ -39,24 +35,7 @@ describe.skipIf(chromium === undefined)('the viewer', () => {
     await served?.stop();
   });
 
-  async function open(
-    options: BrowserContextOptions = {},
-  ): Promise<{ page: Page; asked: string[]; complaints: string[] }> {
-    const context = await browser.newContext({
-      viewport: { width: 1440, height: 900 },
-      reducedMotion: 'reduce',
-      ...options,
-    });
-    const page = await context.newPage();
-    const asked: string[] = [];
-    const complaints: string[] = [];
-    page.on('request', (request) => asked.push(request.url()));
-    page.on('pageerror', (error) => complaints.push(error.message));
-    page.on('console', (message) => message.type() === 'error' && complaints.push(message.text()));
-    await page.goto(served.url);
-    await page.waitForSelector('canvas[data-drawn]', { timeout: PATIENCE_MS });
-    return { page, asked, complaints };
-  }
+  const open = (options: PageOptions = {}): Promise<OpenPage> => openViewer(browser, served.url, options);
 
   const rows = (page: Page) => page.locator('.ranking .row-head');
 
@@ -88,7 +67,9 @@ describe.skipIf(chromium === undefined)('the viewer', () => {
       const figure = rows(page).first().locator('.figure');
       const shown = async (): Promise<number> => Number((await figure.textContent())?.replace(/[^\d.]/g, ''));
       expect(Math.abs((await shown()) - first.stainedM2.value)).toBeLessThanOrEqual(0.5);
-      await page.getByLabel('Square feet').check();
+      await page.getByRole('button', { name: 'Settings and help' }).click();
+      await page.getByRole('radio', { name: 'Square feet' }).click();
+      await page.keyboard.press('Escape');
       const squareFeet = await shown();
       // One square foot is 0.09290304 m² exactly (NIST SP 811, appendix B.8).
       expect(Math.abs(squareFeet * 0.09290304 - first.stainedM2.value)).toBeLessThan(0.1);
@@ -161,14 +142,7 @@ describe.skipIf(chromium === undefined)('the viewer', () => {
       const { page } = await open({ colorScheme });
       await rows(page).first().click();
       await page.locator('.findings summary').click();
-      await page.evaluate(AXE);
-      const violations = await page.evaluate(async () => {
-        const { axe } = window as unknown as {
-          axe: { run: () => Promise<{ violations: { id: string; impact: string }[] }> };
-        };
-        return (await axe.run()).violations.map(({ id, impact }) => `${impact}: ${id}`);
-      });
-      expect(violations.filter((each) => /^(serious|critical)/.test(each))).toEqual([]);
+      expect(await seriousFaults(page)).toEqual([]);
       await page.context().close();
     },
     PATIENCE_MS,
