@@ -3,7 +3,7 @@ import { useState } from 'react';
 import { Button, Input, Label, NumberField, TextField } from 'react-aria-components';
 import { cancelDrawing, changeSketch, finishDrawing, outlineFromFigures } from '../session/drawing.ts';
 import { useApp, useSession, useWords } from '../session/session.ts';
-import { blockFacts } from '../state/derived-state.ts';
+import { hostNames } from '../state/derived-state.ts';
 import { LiveFigures } from './live-figures.tsx';
 import { MeasureField } from './measure-field.tsx';
 import { placed, recordOf, reshaped, type Shape, type Sketch, vertexRemoved } from './sketch.ts';
@@ -105,8 +105,7 @@ function Sizes({ sketch }: { readonly sketch: Sketch }) {
 function HostField({ sketch }: { readonly sketch: Sketch }) {
   const session = useSession();
   const { outline } = useWords();
-  const facts = useApp(blockFacts);
-  const hosts = [...new Set([...facts.hosts.values()].flatMap((each) => [...each]))].sort();
+  const hosts = useApp(hostNames);
   return (
     <TextField className="field" value={sketch.host} onChange={(host) => changeSketch(session, { ...sketch, host })}>
       <Label>{outline.host}</Label>

@@ -32,10 +32,14 @@ export function startSession(): Session {
   const reckoner = startReckoner((stage, share) =>
     store.change(({ editing }) => (editing.can === 'soon' ? { editing: { can: 'soon', stage, share } } : {})),
   );
+  let saved = store.get().preferences;
   store.listen(() => {
     const address = addressOf(store.get());
     if (address !== location.hash) history.replaceState(null, '', address || location.pathname + location.search);
-    savePreferences(store.get().preferences);
+    if (store.get().preferences !== saved) {
+      saved = store.get().preferences;
+      savePreferences(saved);
+    }
   });
   return { store, database: new BrowserDatabase(), reckoner, map: null, log: null, drafts: null };
 }

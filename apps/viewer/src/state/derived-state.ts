@@ -46,6 +46,12 @@ export const blockFacts = derived(
   }),
 );
 
+/** All hosts of the project, in alphabetical order. */
+export const hostNames = derived(
+  (state: AppState) => [blockFacts(state)] as const,
+  ({ hosts }): readonly string[] => [...new Set([...hosts.values()].flatMap((each) => [...each]))].sort(),
+);
+
 const NOTHING: ReadonlyMap<string, ReadonlySet<string>> = new Map();
 
 /**

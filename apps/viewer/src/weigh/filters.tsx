@@ -3,7 +3,7 @@ import { PAVEMENT_KINDS } from '@crownfall/survey';
 import { Button } from 'react-aria-components';
 import { useApp, useSession, useWords } from '../session/session.ts';
 import type { Filters as FilterState } from '../state/app-state.ts';
-import { blockFacts } from '../state/derived-state.ts';
+import { blockFacts, hostNames } from '../state/derived-state.ts';
 
 const BLOOM_STATES = ['before', 'open', 'closing', 'closed', 'unknown'] as const;
 
@@ -11,6 +11,7 @@ export function Filters() {
   const { store } = useSession();
   const filters = useApp((state) => state.filters);
   const facts = useApp(blockFacts);
+  const hosts = useApp(hostNames);
   const words = useWords();
   const kinds = valuesOf(facts.kinds);
   const set = (part: Partial<FilterState>): void => store.change({ filters: { ...filters, ...part } });
@@ -27,7 +28,7 @@ export function Filters() {
       <Filter
         label={words.filters.host}
         value={filters.host}
-        choices={[...valuesOf(facts.hosts)].sort().map((host) => [host, host])}
+        choices={hosts.map((host) => [host, host])}
         choose={(host) => set({ host })}
       />
       <Filter

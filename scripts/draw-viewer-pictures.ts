@@ -1,0 +1,25 @@
+/**
+ * Takes the pictures of the viewer for the guides: the sample town served, each bench at 1440, 1024 and 390 pixels.
+ *
+ *   npx tsx scripts/draw-viewer-pictures.ts [FOLDER]     default docs/pictures/viewer
+ */
+import { mkdirSync, writeFileSync } from 'node:fs';
+import { resolve } from 'node:path';
+import { findChromium, launch } from '../tests/journeys/browser.ts';
+import { SAMPLE, serve } from '../tests/journeys/crownfall-process.ts';
+import { pictureOf, SCENES, WIDTHS } from '../tests/pictures/viewer-scenes.ts';
+
+const folder = resolve(process.argv[2] ?? 'docs/pictures/viewer');
+mkdirSync(folder, { recursive: true });
+const chromium = findChromium();
+if (chromium === undefined) throw new Error('Chromium is needed for the pictures.');
+const [served, browser] = await Promise.all([serve(SAMPLE), launch(chromium)]);
+for (const { width } of WIDTHS) {
+  for (const scene of SCENES) {
+    const name = `${scene.name}-${width}.png`;
+    writeFileSync(resolve(folder, name), await pictureOf(browser, served.url, scene, width));
+    console.log(name);
+  }
+}
+await browser.close();
+await served.stop();

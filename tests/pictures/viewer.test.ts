@@ -1,0 +1,84 @@
+/**
+ * The viewer looks as its guides show it: pictures of the sample town against those in docs/pictures/viewer, with a tolerance for
+ * other machines' rounding of letters and lines. When it is meant to look otherwise: `npx tsx scripts/draw-viewer-pictures.ts`.
+ */
+import { existsSync, readFileSync } from 'node:fs';
+import { resolve } from 'node:path';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { findChromium, launch } from '../journeys/browser.ts';
+import { SAMPLE, type Served, serve } from '../journeys/crownfall-process.ts';
+import { PATIENCE_MS } from '../journeys/viewer-page.ts';
+import { pictureOf, SCENES } from './viewer-scenes.ts';
+
+const chromium = findChromium();
+const PICTURES = resolve(import.meta.dirname, '../../docs/pictures/viewer');
+/** A pixel differs when a channel is off by more than this; edges of letters are, by less. */
+const CHANNEL = 48;
+/** Share of pixels that may differ. A panel that is missing or moved by a line is far more. */
+const MOST = 0.02;
+
+describe.skipIf(chromium === undefined)('the viewer looks as the guides show it', () => {
+  let served: Served;
+  let browser: Browser;
+  let judge: Page;
+
+  beforeAll(async () => {
+    [served, browser] = await Promise.all([serve(SAMPLE), launch(chromium as string)]);
+    judge = await browser.newPage();
+  }, PATIENCE_MS);
+
+  afterAll(async () => {
+    await browser?.close();
+    await served?.stop();
+  });
+
+  const cases = SCENES.flatMap((scene) =>
+    [1440, 390].map((width) => [`${scene.name}-${width}`, scene, width] as const),
+  );
+  test.each(cases)(
+    '%s',
+    async (name, scene, width) => {
+      const path = resolve(PICTURES, `${name}.png`);
+      expect(existsSync(path)).toBe(true);
+      const picture = await pictureOf(browser, served.url, scene, width);
+      expect(await differingShare(judge, picture, readFileSync(path))).toBeLessThan(MOST);
+    },
+    PATIENCE_MS,
+  );
+
+  test('a picture with a missing panel would be noticed', async () => {
+    const whole = readFileSync(resolve(PICTURES, 'weigh-1440.png'));
+    const other = readFileSync(resolve(PICTURES, 'outline-1440.png'));
+    expect(await differingShare(judge, whole, other)).toBeGreaterThan(MOST);
+  });
+});
+
+/** 1 when the sizes differ. */
+function differingShare(page: Page, a: Buffer, b: Buffer): Promise<number> {
+  const texts = [a, b].map((picture) => picture.toString('base64'));
+  return page.evaluate(
+    async ({ texts, channel }) => {
+      const [one, two] = await Promise.all(
+        texts.map(async (text) => {
+          const image = new Image();
+          image.src = `data:image/png;base64,${text}`;
+          await image.decode();
+          const pen = new OffscreenCanvas(image.width, image.height).getContext(
+            '2d',
+          ) as OffscreenCanvasRenderingContext2D;
+          pen.drawImage(image, 0, 0);
+          return pen.getImageData(0, 0, image.width, image.height);
+        }),
+      );
+      if (one.width !== two.width || one.height !== two.height) return 1;
+      let differing = 0;
+      for (let i = 0; i < one.data.length; i += 4) {
+        const off = [0, 1, 2].some((c) => Math.abs(one.data[i + c] - two.data[i + c]) > channel);
+        if (off) differing++;
+      }
+      return differing / (one.width * one.height);
+    },
+    { texts, channel: CHANNEL },
+  );
+}
