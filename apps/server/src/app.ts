@@ -81,7 +81,7 @@ export async function buildApp(options: AppOptions): Promise<App> {
 function framework({ tls, faults }: AppOptions): FastifyInstance {
   const settings = {
     logger: false,
-    forceCloseConnections: true,
+    forceCloseConnections: 'idle',
     bodyLimit: BODY_LIMIT,
     requestTimeout: 60_000,
     routerOptions: { maxParamLength: 500 },
