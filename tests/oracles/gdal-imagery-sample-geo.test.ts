@@ -1,7 +1,7 @@
 /** The demo town's picture and its layers meet: GDAL projects the layers' positions, our reader looks into the picture there. */
 import { execFileSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
-import { bytesPort, openGeoTiff } from '@crownfall/imagery';
+import { bytesPort, type Imagery, openImagery } from '@crownfall/imagery';
 import { describe, expect, test } from 'vitest';
 
 const folder = new URL('../../sample-geo/', import.meta.url);
@@ -17,6 +17,12 @@ function projected(lonLats: readonly (readonly number[])[]): readonly (readonly 
     .trim()
     .split('\n')
     .map((line) => line.split(' ').map(Number) as unknown as [number, number]);
+}
+
+async function openedPicture(): Promise<Imagery> {
+  const { image } = await openImagery(bytesPort(readFileSync(new URL('aerial.tif', folder))));
+  if (!image) throw new Error('the picture cannot be opened');
+  return image;
 }
 
 function hasGdal(): boolean {
@@ -45,7 +51,7 @@ describe.skipIf(!hasGdal())('the demo picture', () => {
   const crowns = new Map(featuresOf('crowns.geojson').map((f) => [f.properties.tree_id, f]));
 
   test('is green where green crowns are and brown where browned ones are', async () => {
-    const image = await openGeoTiff(bytesPort(readFileSync(new URL('aerial.tif', folder))));
+    const image = await openedPicture();
     const seen = truth.filter(
       (t) => t.browned_in_image !== undefined && crowns.get(t.tree_id)?.geometry.type === 'Point',
     );
@@ -81,7 +87,7 @@ describe.skipIf(!hasGdal())('the demo picture', () => {
     const info = JSON.parse(
       execFileSync('gdalinfo', ['-json', new URL('aerial.tif', folder).pathname], { encoding: 'utf8' }),
     );
-    const image = await openGeoTiff(bytesPort(readFileSync(new URL('aerial.tif', folder))));
+    const image = await openedPicture();
     const { upperLeft, lowerRight } = info.cornerCoordinates;
     // gdalinfo prints corners to the thousandth of a foot.
     const ours = [...image.pixelToGround(0, 0), ...image.pixelToGround(image.width, image.height)];

@@ -71,8 +71,6 @@ export type { GeoTransform } from './georeference.ts';
 export { coarser, groundToPixel, northUp, pixelToGround } from './georeference.ts';
 export type { GeoKeyTags, Imagery, ImageryLevel, ReadWindow, WindowOptions } from './imagery.ts';
 export type { ImageryFinding, ImageryFindingCode } from './imagery-findings.ts';
-export type { GeoTiffLevel, OpenGeoTiff, ReadOptions } from './open-geotiff.ts';
-export { openGeoTiff } from './open-geotiff.ts';
 export { type OpenedImagery, type OpenImageryOptions, openImagery } from './open-imagery.ts';
 export type { ImagerySidecars } from './open-levels.ts';
 export { halved, overviewsOf } from './overviews.ts';

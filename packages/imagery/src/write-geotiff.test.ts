@@ -1,12 +1,20 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { northUp } from './georeference.ts';
-import { openGeoTiff } from './open-geotiff.ts';
+import type { Imagery } from './imagery.ts';
+import { openImagery } from './open-imagery.ts';
 import type { Raster, SampleArray } from './raster.ts';
-import { bytesPort } from './source/bytes-port.ts';
+import { type BytesPort, bytesPort } from './source/bytes-port.ts';
 import { writeGeoTiff } from './write-geotiff.ts';
 
 const TRANSFORM = northUp(700_000, 1_500_000, 0.82, 0.82);
+
+async function opened(port: BytesPort): Promise<Imagery> {
+  const { image, findings } = await openImagery(port);
+  if (!image) throw new Error(findings[0].code);
+  return image;
+}
+
 const CRS = { epsg: 2236, kind: 'projected' } as const;
 
 function ramp(width: number, height: number, count: number, make: (length: number) => SampleArray): Raster {
@@ -24,10 +32,8 @@ describe('what is written is read again', () => {
   for (const [name, make] of cases) {
     test(`${name}, four bands, an image that is no multiple of the tile`, async () => {
       const raster = ramp(150, 83, 4, make);
-      const image = await openGeoTiff(
-        bytesPort(writeGeoTiff(raster, { transform: TRANSFORM, crs: CRS, tileSize: 64 })),
-      );
-      expect([image.width, image.height, image.bandCount, image.crs]).toEqual([150, 83, 4, 'EPSG:2236']);
+      const image = await opened(bytesPort(writeGeoTiff(raster, { transform: TRANSFORM, crs: CRS, tileSize: 64 })));
+      expect([image.width, image.height, image.bandCount, image.crs?.code]).toEqual([150, 83, 4, 'EPSG:2236']);
       const all = await image.readWindow({ left: 0, top: 0, width: 150, height: 83 });
       expect(all.bands).toEqual(raster.bands);
     });
@@ -38,9 +44,7 @@ describe('what is written is read again', () => {
     await fc.assert(
       fc.asyncProperty(samples, fc.nat(29), fc.nat(19), async (values, left, top) => {
         const raster = { width: 30, height: 20, bands: [Int16Array.from(values)] };
-        const image = await openGeoTiff(
-          bytesPort(writeGeoTiff(raster, { transform: TRANSFORM, crs: CRS, tileSize: 16 })),
-        );
+        const image = await opened(bytesPort(writeGeoTiff(raster, { transform: TRANSFORM, crs: CRS, tileSize: 16 })));
         const part = await image.readWindow({ left, top, width: 30 - left, height: 20 - top });
         expect(part.bands[0][0]).toBe(values[top * 30 + left]);
         expect(part.bands[0].at(-1)).toBe(values[599]);
@@ -51,7 +55,7 @@ describe('what is written is read again', () => {
 
   test('single bands and overviews are read alone', async () => {
     const raster = ramp(128, 128, 3, (n) => new Uint8Array(n));
-    const image = await openGeoTiff(bytesPort(writeGeoTiff(raster, { transform: TRANSFORM, crs: CRS, tileSize: 32 })));
+    const image = await opened(bytesPort(writeGeoTiff(raster, { transform: TRANSFORM, crs: CRS, tileSize: 32 })));
     expect(image.levels.map((level) => level.width)).toEqual([128, 64, 32]);
     const [blue] = (await image.readWindow({ left: 5, top: 9, width: 1, height: 1 }, { bands: [2] })).bands;
     expect(blue[0]).toBe(raster.bands[2][9 * 128 + 5]);
@@ -68,7 +72,7 @@ describe('the file', () => {
     expect(write()).toEqual(write());
     const reads: number[] = [];
     const bytes = write();
-    const image = await openGeoTiff({
+    const image = await opened({
       size: bytes.length,
       read: async (offset, length) => {
         reads.push(offset);
@@ -91,7 +95,7 @@ describe('the file', () => {
     const noise = new Uint8Array(512 * 512).map((_, i) => (Math.imul(i, 2654435761) >>> 13) & 255);
     const bytes = writeGeoTiff({ width: 512, height: 512, bands: [noise] }, { transform: TRANSFORM, crs: CRS });
     let read = 0;
-    const image = await openGeoTiff({
+    const image = await opened({
       size: bytes.length,
       read: async (offset, length) => {
         read += length;
@@ -111,9 +115,9 @@ describe('the file', () => {
       crs: { epsg: 4326, kind: 'geographic' },
       nodata: Number.NaN,
     });
-    const image = await openGeoTiff(bytesPort(bytes));
+    const image = await opened(bytesPort(bytes));
     expect(image.transform).toEqual(rotated);
-    expect(image.crs).toBe('EPSG:4326');
+    expect(image.crs?.code).toBe('EPSG:4326');
     expect(image.nodata).toBeNaN();
   });
 });
@@ -126,11 +130,5 @@ describe('misuse', () => {
     expect(() => writeGeoTiff(raster, { ...options, tileSize: 100 })).toThrow('multiple of 16, got 100');
     expect(() => writeGeoTiff(raster, { ...options, bandNames: ['a', 'b'] })).toThrow('expected 1 band names, got 2');
     expect(() => writeGeoTiff(raster, { ...options, crs: { epsg: 99999, kind: 'projected' } })).toThrow('got 99999');
-  });
-  test('of the reader too', async () => {
-    const image = await openGeoTiff(bytesPort(writeGeoTiff(raster, options)));
-    await expect(image.readWindow({ left: 1, top: 0, width: 2, height: 1 })).rejects.toThrow('inside 2 × 2');
-    await expect(image.readWindow({ left: 0, top: 0, width: 1, height: 1 }, { level: 4 })).rejects.toThrow('got 4');
-    await expect(openGeoTiff(bytesPort(Uint8Array.of(1, 2, 3)))).rejects.toThrow('could not be read as a TIFF');
   });
 });

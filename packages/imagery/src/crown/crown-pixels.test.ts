@@ -37,6 +37,13 @@ describe('one crown', () => {
     expect(found.layers[0].mean).toBe((2 + 3 + 4 + 5 + 6 + 7) / 6);
   });
 
+  test('the worked example of docs/methods/pixel-coverage.md', () => {
+    const window = { ...WINDOW, width: 2, bands: [Uint8Array.of(10, 99, 20, 30)], missing: new Uint8Array(4) };
+    const [found] = crownPixels(window, [Float64Array.of(0, 0, 2, 2, 0, 2)]).layers;
+    expect([found.weight, found.mean, found.quantiles[0]]).toEqual([2, 20, 20]);
+    expect(found.sd).toBeCloseTo(Math.sqrt(50), 12);
+  });
+
   test('looks at any layer', () => {
     const found = crownPixels(WINDOW, square(0, 0, 1, 1), { layers: [Float32Array.of(0.5, 0, 0, 0, 0, 0, 0, 0)] });
     expect(found.layers[0].mean).toBe(0.5);
