@@ -6,7 +6,7 @@ import { builtTown } from '../../sample-geo/generator/town/town.ts';
 
 const folder = new URL('../../sample-geo/', import.meta.url);
 
-export interface TreeTruth {
+interface TreeTruth {
   readonly tree_id: string;
   readonly cause: 'frass' | 'honeydew' | 'fruit' | 'leaf_litter' | 'none';
   readonly browned_2026: number;
@@ -15,7 +15,7 @@ export interface TreeTruth {
   readonly visible_in_image?: number;
 }
 
-export interface Truth {
+interface Truth {
   readonly dose_coefficient: number;
   readonly cause_factor: Readonly<Record<TreeTruth['cause'], number>>;
   readonly trees: readonly TreeTruth[];

@@ -49,7 +49,7 @@ function markNoData(missing: Uint8Array, bands: readonly Samples[], nodata: numb
 }
 
 /** A no-data value as samples of the band's type hold it; null when they cannot. */
-export function storedAs(band: Samples, nodata: number | null): number | null {
+function storedAs(band: Samples, nodata: number | null): number | null {
   if (nodata === null || Number.isNaN(nodata)) return null;
   if (band instanceof Float32Array) return Math.fround(nodata);
   if (band instanceof Float64Array) return nodata;

@@ -95,7 +95,7 @@ function notEntered({ leftOut, withoutCause, cleanWithoutDose }: ProjectCalibrat
   return lines;
 }
 
-export function shortfallText(shortfall: CalibrationShortfall): string {
+function shortfallText(shortfall: CalibrationShortfall): string {
   switch (shortfall.missing) {
     case 'quadrats':
       return `quadrats under rated crowns that stain: ${shortfall.have} of at least ${shortfall.need}. Measure ${shortfall.need - shortfall.have} more.`;

@@ -20,7 +20,7 @@ export interface RatingStratum {
 /** Fewest rated trees whose scatter is trusted. */
 const LEAST_RATED = 3;
 /** (A) Scatter of g·s where nobody rated anything: about that of half the trees fouling at half severity. */
-export const ASSUMED_SD = 0.25;
+const ASSUMED_SD = 0.25;
 
 /** Strata by host, then block, in the order of the ground; scatter from the stratum, else its host, else the town. */
 export function ratingStrata(ground: Ground, { severities }: Pick<Stain, 'severities'>): RatingStratum[] {

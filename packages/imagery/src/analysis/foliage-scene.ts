@@ -125,7 +125,7 @@ function isBrowned(red: number, green: number, blue: number, leafSaturation: num
 }
 
 /** Mean over a square of side 2r + 1, of what lies inside the raster. */
-export function blurred(values: Float32Array, width: number, height: number, r: number): Float32Array {
+function blurred(values: Float32Array, width: number, height: number, r: number): Float32Array {
   if (r === 0) return values;
   const across = new Float32Array(values.length);
   for (let row = 0; row < height; row++) slide(values, across, { from: row * width, step: 1, count: width, r });

@@ -98,7 +98,7 @@ export function linearScore(
 }
 
 /** What the rules look at: the shares of red and green in the colour, and NDVI where near infrared exists. 0 for black. */
-export function markedFeatures({ red, green, blue, nearInfrared }: PixelColour): readonly number[] {
+function markedFeatures({ red, green, blue, nearInfrared }: PixelColour): readonly number[] {
   const sum = red + green + blue;
   const colour = sum === 0 ? [0, 0] : [red / sum, green / sum];
   if (nearInfrared === undefined) return colour;

@@ -13,7 +13,7 @@ export interface TiffLevel {
   readonly read: (window: PixelWindow, bands: readonly number[], signal?: Cancellation) => Promise<LevelReading>;
 }
 
-export interface LevelReading {
+interface LevelReading {
   readonly bands: Samples[];
   readonly damaged: readonly DamagedBlock[];
 }

@@ -29,7 +29,7 @@ export async function* crownWindows(image: Imagery, regions: readonly Region[]):
 }
 
 /** Whether every vertex lies in the picture. */
-export function liesInside({ width, height }: Pick<Imagery, 'width' | 'height'>, region: Region): boolean {
+function liesInside({ width, height }: Pick<Imagery, 'width' | 'height'>, region: Region): boolean {
   return (
     region.length > 0 && region.every((ring) => ring.every((v, i) => v >= 0 && v <= (i % 2 === 0 ? width : height)))
   );

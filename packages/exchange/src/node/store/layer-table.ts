@@ -73,7 +73,7 @@ export function createLayerTables(db: Database): void {
   }
 }
 
-export function isPlaced(layer: LayerName): boolean {
+function isPlaced(layer: LayerName): boolean {
   return !PLACELESS_LAYERS.includes(layer);
 }
 

@@ -14,7 +14,7 @@ export interface Trigger {
 }
 
 /** All triggers that belong on a table of records, for its columns as they stand. */
-export function tableTriggers(table: LayerTable): readonly Trigger[] {
+function tableTriggers(table: LayerTable): readonly Trigger[] {
   return [...(table.geometry === null ? [] : rtreeTriggers(table.name)), ...journalTriggers(table)];
 }
 
@@ -68,7 +68,7 @@ const JOURNALED = 'NOT EXISTS (SELECT 1 FROM crownfall_session WHERE silent)';
 const NOT_NAMING = 'NOT EXISTS (SELECT 1 FROM crownfall_naming)';
 
 /** The triggers that name, count and journal. */
-export function journalTriggers(table: LayerTable): readonly Trigger[] {
+function journalTriggers(table: LayerTable): readonly Trigger[] {
   const on = quoted(table.name);
   const columns = columnsOf(table);
   const differ = columns.map((column) => `OLD.${quoted(column)} IS NOT NEW.${quoted(column)}`).join(' OR ');

@@ -7,7 +7,7 @@ import type { Database } from 'better-sqlite3';
 import { GEOPACKAGE_TABLES } from './geopackage-tables.ts';
 import { createLayerTables } from './layer-table.ts';
 
-export interface Migration {
+interface Migration {
   readonly to: number;
   readonly does: string;
   readonly run: (db: Database) => void;
@@ -76,7 +76,7 @@ UPDATE crownfall_changes SET version = counted.version FROM (
 WHERE counted.change = crownfall_changes.change;
 `;
 
-export const MIGRATIONS: readonly Migration[] = [
+const MIGRATIONS: readonly Migration[] = [
   {
     to: 1,
     does: 'makes the tables of a new project',

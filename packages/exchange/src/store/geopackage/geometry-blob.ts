@@ -5,7 +5,7 @@
 import type { Coordinates, LonLatGeometry } from '@crownfall/geometry';
 
 /** EPSG:4326, the one system records are kept in. */
-export const LONLAT_SRS_ID = 4326;
+const LONLAT_SRS_ID = 4326;
 
 const HEADER_BYTES = 8;
 const ENVELOPE_BYTES = 32;
