@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { DEFAULT_SETTINGS, type Settings, type SeverityReading, type TreeSeverity } from '@crownfall/survey';
 import { describe, expect, test } from 'vitest';
 import { handLedger } from '../hand-ledger.ts';
@@ -205,4 +206,29 @@ describe('ranges', () => {
     expect(crownRanges(tally, 0, 20).range80?.[0]).toBe(0);
     expect(crownRanges(tally, 0, 20).range95).toEqual([0, 5]);
   });
+});
+
+test('the worked example of docs/methods/uncertainty.md: one crown, only k unknown (closed form)', () => {
+  const page = readFileSync(new URL('../../../../docs/methods/uncertainty.md', import.meta.url), 'utf8');
+  const quantile = (z: number) => 10 * -Math.expm1(-0.4 * Math.exp(0.5 * z));
+  // Normal quantile of 0.9: 1.281552 (any table).
+  const [lo, hi] = [quantile(-1.281552), quantile(1.281552)];
+  expect(page).toContain(
+    `S from ${lo.toFixed(2)} to ${hi.toFixed(2)} m² (80 %). The figure itself is ${quantile(0).toFixed(2)} m²`,
+  );
+  const one = handLedger([{ areaM2: 10, under: [[0, 0]] }]);
+  const trees = [rated('T1', 0.4)];
+  const settings = { ...DEFAULT_SETTINGS, uncertainty: { ...NO_SPREAD, dose_coefficient_log_sd: 0.5 } };
+  const rings = { layerShare: Float64Array.of(1), ringToM: new Float64Array(0) };
+  const crowns = [{ tree: 0, spreadM: 4, outlineSdM: 0 }];
+  const stain = stainPlan(one, crowns, rings, { mayStain: () => true, keys: { blockCount: 0 } });
+  const plan = { seed: 1, severity: severityPlan(readingOf(trees), settings), stain, ...sharedSpread(settings) };
+  const samples = figureSamples(1, 20_000);
+  makeDraws(plan, 0, 20_000, ({ draw, runM2 }) => {
+    samples.value[draw] = runM2[0];
+  });
+  const range = rangesOf(samples, 0).range80;
+  // Four standard errors of a tenth quantile over 20,000 draws: 4·√(0.09/20000)/density, near 0.03 and 0.06 m² here.
+  expect(Math.abs((range?.[0] ?? 0) - lo)).toBeLessThan(0.03);
+  expect(Math.abs((range?.[1] ?? 0) - hi)).toBeLessThan(0.08);
 });
