@@ -123,7 +123,8 @@ const CONTRACT = {
     'block_id name rank score score_parts pavement_m2 dripline_m2 fallout_m2 stained_m2 stained_lo80_m2 stained_hi80_m2 ' +
     'stained_lo95_m2 stained_hi95_m2 top_share trees trees_rated worst_severity_pct complaints_open bloom_state calibrated',
   trees:
-    'tree_id host block_id crown_m2 spread_m severity_pct severity_from cause dose dripline_m2 fallout_m2 stained_m2',
+    'tree_id host block_id crown_m2 spread_m severity_pct severity_from cause dose dripline_m2 fallout_m2 stained_m2 ' +
+    'stained_lo80_m2 stained_hi80_m2 stained_lo95_m2 stained_hi95_m2',
   pavement: 'pavement_id kind surface block_id area_m2 dripline_m2 fallout_m2 stained_m2 stained_pct',
 };
 
