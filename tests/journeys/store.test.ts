@@ -75,7 +75,10 @@ describe('the sample town', PATIENCE, () => {
 });
 
 describe('a project that was worked on', PATIENCE, () => {
+  let town: string;
   beforeAll(async () => {
+    town = join(folder, 'worked.gpkg');
+    await convertProject(SAMPLE, town, { writer: ANA });
     const { store } = await openProjectStore(town);
     if (store === null) throw new Error('does not open');
     const crown = { layer: 'crowns', recordId: 5, expectedVersion: 1 } as const;
