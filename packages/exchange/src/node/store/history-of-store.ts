@@ -69,7 +69,9 @@ async function* storeLines(path: string): AsyncGenerator<string> {
         yield JSON.stringify([table, ...row.map(plain)]);
       }
     }
-    const versions = db.prepare('SELECT layer, fid, version FROM crownfall_records WHERE version > 1 OR shape IS NULL').raw();
+    const versions = db
+      .prepare('SELECT layer, fid, version FROM crownfall_records WHERE version > 1 OR shape IS NULL')
+      .raw();
     for (const row of versions.iterate() as Iterable<unknown[]>) yield JSON.stringify(['crownfall_records', ...row]);
   } finally {
     db.close();
