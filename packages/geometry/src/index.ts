@@ -1,4 +1,4 @@
-export { type PixelCoverage, type PixelGrid, pixelCoverage } from './coverage/pixel-coverage.ts';
+export { CoverageWorkspace, type PixelCoverage, type PixelGrid, pixelCoverage } from './coverage/pixel-coverage.ts';
 export type { CrownShape, LonLat } from './crown-shape.ts';
 export {
   type CheckPositionsOptions,

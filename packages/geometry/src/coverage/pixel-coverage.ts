@@ -21,8 +21,30 @@ export interface PixelCoverage {
   readonly weights: Float64Array;
 }
 
-/** Smaller shares are rounding: ten thousand times the step of a double at 1. */
+/** Shares nearer than this to 0 or 1 are rounding: ten thousand times the step of a double at 1. */
 const ROUNDING = 1e-12;
+/** Arrays that one coverage after another is reckoned in, for whoever reckons many. */
+export class CoverageWorkspace {
+  private changes = new Float64Array(0);
+  private pixels = new Int32Array(0);
+  private weights = new Float64Array(0);
+
+  /** Zeros. */
+  changesOf(length: number): Float64Array {
+    if (this.changes.length < length) this.changes = new Float64Array(length);
+    else this.changes.fill(0, 0, length);
+    return this.changes;
+  }
+
+  roomFor(length: number): { readonly pixels: Int32Array; readonly weights: Float64Array } {
+    if (this.pixels.length < length) {
+      this.pixels = new Int32Array(length);
+      this.weights = new Float64Array(length);
+    }
+    return { pixels: this.pixels, weights: this.weights };
+  }
+}
+
 /** Steps per pixel that rings in contact are cleaned at: 2⁻³⁰ pixel, far below what a polygon's own vertices mean. */
 const CLEANING_SCALE = 2 ** 10;
 /** `cleanRegion` keeps whole numbers of 2⁻²⁰ exact up to here. */
@@ -34,11 +56,17 @@ const CLEANING_REACH = 2 ** 26;
  * where rings cross, touch or nest so that they would count twice, their vertices first move by up to 2⁻³⁰ pixel.
  * Vertices that are not finite are skipped; an empty region, or one off the grid, gives no pixels.
  *
+ * With a workspace of one's own, arrays are used again: what is returned then holds until the next call with it.
+ *
  * @throws RangeError when the grid is not of whole, non-negative size
  * @example pixelCoverage([Float64Array.of(0.5, 0, 2, 0, 2, 1, 0.5, 1)], { width: 4, height: 1 })
  *   // pixels [0, 1], weights [0.5, 1]
  */
-export function pixelCoverage(region: readonly Float64Array[], grid: PixelGrid): PixelCoverage {
+export function pixelCoverage(
+  region: readonly Float64Array[],
+  grid: PixelGrid,
+  workspace: CoverageWorkspace = new CoverageWorkspace(),
+): PixelCoverage {
   if (!(Number.isInteger(grid.width) && Number.isInteger(grid.height) && grid.width >= 0 && grid.height >= 0)) {
     throw new RangeError(`pixelCoverage: expected a whole width and height, got ${grid.width} × ${grid.height}`);
   }
@@ -46,9 +74,9 @@ export function pixelCoverage(region: readonly Float64Array[], grid: PixelGrid):
   if (!box) return { pixels: new Int32Array(0), weights: new Float64Array(0) };
   const rings = region.map((ring) => moved(ring, box)).filter((ring) => ring.length >= 6);
   const winding = windingOf(rings);
-  const shares = winding === 0 ? accumulated(cleaned(rings), box) : accumulated(rings, box);
+  const shares = accumulated(winding === 0 ? cleaned(rings) : rings, box, workspace);
   // The left side of a ring of positive area is walked with y falling.
-  return gathered(shares, winding === -1 ? 1 : -1, box, grid.width);
+  return gathered(shares, { sign: winding === -1 ? 1 : -1, box, gridWidth: grid.width }, workspace);
 }
 
 /** Rows and columns of the grid that the region may touch. */
@@ -100,8 +128,12 @@ function cleaned(rings: readonly Float64Array[]): readonly Float64Array[] {
 }
 
 /** Changes from pixel to pixel along each row; one column more than the box, for what spills over its right side. */
-function accumulated(rings: readonly Float64Array[], { width, height }: PixelBox): Float64Array {
-  const changes = new Float64Array((width + 1) * height);
+function accumulated(
+  rings: readonly Float64Array[],
+  { width, height }: PixelBox,
+  workspace: CoverageWorkspace,
+): Float64Array {
+  const changes = workspace.changesOf((width + 1) * height);
   for (const ring of rings) {
     for (let i = 0, j = ring.length - 2; i < ring.length; j = i, i += 2) {
       const [ax, ay, bx, by] = [ring[j], ring[j + 1], ring[i], ring[i + 1]];
@@ -175,10 +207,19 @@ function addCell(changes: Float64Array, at: number, part: number, along: number)
   changes[at + 1] += part * along;
 }
 
-function gathered(changes: Float64Array, sign: number, box: PixelBox, gridWidth: number): PixelCoverage {
+interface Gathering {
+  readonly sign: number;
+  readonly box: PixelBox;
+  readonly gridWidth: number;
+}
+
+function gathered(
+  changes: Float64Array,
+  { sign, box, gridWidth }: Gathering,
+  workspace: CoverageWorkspace,
+): PixelCoverage {
   const { left, top, width, height } = box;
-  const pixels = new Int32Array(width * height);
-  const weights = new Float64Array(width * height);
+  const { pixels, weights } = workspace.roomFor(width * height);
   let n = 0;
   for (let row = 0; row < height; row++) {
     let share = 0;
@@ -187,7 +228,7 @@ function gathered(changes: Float64Array, sign: number, box: PixelBox, gridWidth:
       const inside = sign * share;
       if (inside < ROUNDING) continue;
       pixels[n] = (top + row) * gridWidth + left + column;
-      weights[n++] = Math.min(inside, 1);
+      weights[n++] = inside > 1 - ROUNDING ? 1 : inside;
     }
   }
   return { pixels: pixels.subarray(0, n), weights: weights.subarray(0, n) };

@@ -44,7 +44,7 @@ export function pixelsWithin(window: Window, cover: PixelCoverage, options: Crow
       throw new RangeError(`crownPixels: expected a layer of ${pixels} samples, got ${layer.length}`);
     }
   }
-  const { area, missing, shaded, lit } = sorted(window, cover, options.shadow);
+  const { area, missing, shaded, lit } = sorted(window.missing, cover, options.shadow);
   return {
     area,
     missingShare: missing / area,
@@ -61,7 +61,7 @@ interface SortedPixels {
   readonly lit: Float64Array;
 }
 
-function sorted({ missing }: Window, { pixels, weights }: PixelCoverage, shadow: Uint8Array | undefined): SortedPixels {
+function sorted(missing: Uint8Array, { pixels, weights }: PixelCoverage, shadow: Uint8Array | undefined): SortedPixels {
   // Most crowns have neither gaps nor a shadow mask: their weights are used as they are.
   let lit = weights;
   let [area, gone, shaded] = [0, 0, 0];

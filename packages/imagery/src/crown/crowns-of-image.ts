@@ -1,12 +1,18 @@
 /** Statistics of many crowns of one image: crowns that lie together share a window, so that each part is read about once. */
-import type { LocalPlane, Region } from '@crownfall/geometry';
+import {
+  CoverageWorkspace,
+  type LocalPlane,
+  type PixelCoverage,
+  pixelCoverage,
+  type Region,
+} from '@crownfall/geometry';
 import type { Imagery, ReadWindow } from '../imagery.ts';
 import type { ImageryFinding } from '../imagery-findings.ts';
 import { type PixelWindow, WINDOW_PIXELS_MAX } from '../raster.ts';
 import type { Cancellation } from '../source/bytes-port.ts';
 import type { Samples } from '../window.ts';
 import type { StatisticsOptions } from './band-statistics.ts';
-import { type CrownPixels, crownPixels } from './crown-pixels.ts';
+import { type CrownPixels, pixelsWithin } from './crown-pixels.ts';
 
 export interface CrownsOptions extends StatisticsOptions {
   /** Bands to read, from 0; all when absent. */
@@ -45,6 +51,7 @@ export async function* crownsOfImage(
   regions: readonly (readonly Float64Array[])[],
   options: CrownsOptions = {},
 ): AsyncGenerator<CrownsPart> {
+  const workspace = new CoverageWorkspace();
   for (const { window, crowns } of partsOf(regions)) {
     const read = await image.readWindow(window, {
       ...(options.bands && { bands: options.bands }),
@@ -57,11 +64,7 @@ export async function* crownsOfImage(
     };
     const readings = crowns.map((crown) => ({
       crown,
-      pixels: crownPixels(
-        read,
-        regions[crown].map((ring) => moved(ring, window)),
-        each,
-      ),
+      pixels: pixelsWithin(read, coverOf(regions[crown], window, workspace), each),
     }));
     yield { crowns: readings, findings: read.findings };
   }
@@ -131,6 +134,14 @@ function windowOf({ minX, minY, maxX, maxY }: Box): PixelWindow {
   return { left, top, width, height };
 }
 
-function moved(ring: Float64Array, { left, top }: PixelWindow): Float64Array {
-  return ring.map((value, i) => value - (i % 2 === 0 ? left : top));
+function coverOf(region: readonly Float64Array[], window: PixelWindow, workspace: CoverageWorkspace): PixelCoverage {
+  const moved = region.map((ring) => {
+    const out = new Float64Array(ring.length);
+    for (let i = 0; i + 1 < ring.length; i += 2) {
+      out[i] = ring[i] - window.left;
+      out[i + 1] = ring[i + 1] - window.top;
+    }
+    return out;
+  });
+  return pixelCoverage(moved, window, workspace);
 }
