@@ -7,6 +7,7 @@ import { openPostgisStore } from '@crownfall/exchange/postgis';
 import type { LayerName, ProjectInput } from '@crownfall/survey';
 import { buildApp } from '../../apps/server/src/app.ts';
 import { openFigures } from '../../apps/server/src/figures/open-figures.ts';
+import { stopGently } from '../../apps/server/src/http/stop-gently.ts';
 import { Gate } from '../../apps/server/src/people/gate.ts';
 import type { Person } from '../../apps/server/src/people/people-file.ts';
 import { PhotoShelf } from '../../apps/server/src/photos/photo-shelf.ts';
@@ -89,7 +90,7 @@ export async function runServer(project: string, { people }: RunOptions = {}): P
   const url = await app.server.listen({ port: 0, host: '127.0.0.1' });
   const close = async (): Promise<void> => {
     app.streams.end();
-    await app.server.close();
+    await stopGently(app.server);
     await live.close();
   };
   return { url, store, log, faults, photosDir, close };

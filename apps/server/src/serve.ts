@@ -10,6 +10,7 @@ import { EXIT, say } from './exit.ts';
 import { openFigures } from './figures/open-figures.ts';
 import { jsonLines, type LogLine } from './http/log.ts';
 import { LOOPBACK } from './http/security.ts';
+import { stopGently } from './http/stop-gently.ts';
 import { Gate } from './people/gate.ts';
 import { PeopleWatch } from './people/people-watch.ts';
 import { PhotoShelf } from './photos/photo-shelf.ts';
@@ -19,8 +20,6 @@ import { FollowingFigures } from './reckoning/following-figures.ts';
 import { Reckoner } from './reckoning/reckoner.ts';
 import type { Wish } from './wish.ts';
 
-/** How long requests under way may take when the server is told to stop. */
-const LAST_REQUESTS_MS = 10_000;
 const VIEWER_DIR = resolve(import.meta.dirname, '../../viewer/dist');
 
 export async function serve(wish: Wish): Promise<number> {
@@ -49,7 +48,7 @@ export async function serve(wish: Wish): Promise<number> {
     await stop;
   } finally {
     app.streams.end();
-    await closeGently(app);
+    await stopGently(app.server);
     await live.close();
     watch?.close();
   }
@@ -83,13 +82,6 @@ async function storeOf({ place }: Wish): Promise<ProjectStore | { readonly stopp
   if (place.kind === 'folder') return null;
   const { store, findings } = await openStore(place, { readOnly: false });
   return store ?? { stopped: findings };
-}
-
-/** Requests under way end first, as long as they end soon. */
-async function closeGently({ server }: App): Promise<void> {
-  const late = setTimeout(() => server.server.closeAllConnections(), LAST_REQUESTS_MS);
-  await server.close();
-  clearTimeout(late);
 }
 
 /** The reason in words, with the remedy where there is one. */
