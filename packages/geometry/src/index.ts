@@ -1,4 +1,11 @@
-export { CoverageWorkspace, type PixelCoverage, type PixelGrid, pixelCoverage } from './coverage/pixel-coverage.ts';
+export {
+  CoverageWorkspace,
+  type PixelCoverage,
+  type PixelGrid,
+  type PixelSpans,
+  pixelCoverage,
+  pixelSpans,
+} from './coverage/pixel-coverage.ts';
 export type { CrownShape, LonLat } from './crown-shape.ts';
 export {
   type CheckPositionsOptions,

@@ -5,8 +5,9 @@
  *
  * Needs rasterio (Debian: apt-get install python3-rasterio); says so and ends where it is missing. The image, 3 bands of 8 bits,
  * tiled, deflated, 0.15 m, is made for the run and removed. Both read it from the disk, window by window; ours reckons mean, sd and
- * median of each band by exact shares, the peer mean and sd by centres of pixels. The peer does every n-th crown, and its time per
- * crown is what is compared. Times are CPU time, so that a busy machine does not tilt them.
+ * median of each band by exact shares, the peer mean and sd by centres of pixels. The peer does the crowns of one strip of the
+ * image, so that it too reads each tile about once, and its time per crown is compared. Times are CPU time of all threads, so
+ * that a busy machine does not tilt them much.
  */
 import { execFileSync, spawnSync } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
@@ -15,7 +16,7 @@ import { cpus, tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import { inflateSync } from 'node:zlib';
-import { crownsOfImage, fileHandlePort, openImagery } from '@crownfall/imagery';
+import { crownsOfImage, fileHandlePort, type Imagery, openImagery } from '@crownfall/imagery';
 import { RandomStream } from '@crownfall/statistics';
 
 const PYTHON = '/usr/bin/python3';
@@ -34,7 +35,7 @@ const { values } = parseArgs({
 });
 const pixels = Number(values.pixels);
 const crowns = Number(values.crowns);
-const step = Math.max(1, Math.floor(crowns / Number(values['peer-crowns'])));
+const peerCrowns = Math.min(crowns, Number(values['peer-crowns']));
 
 const versions = spawnSync(PYTHON, [PEER, 'versions'], { encoding: 'utf8' });
 if (versions.status !== 0) {
@@ -53,30 +54,38 @@ async function compare(folder: string, peerName: string): Promise<void> {
   console.error(`making an image of ${pixels} × ${pixels} …`);
   execFileSync(PYTHON, [PEER, 'make', image, String(pixels), String(PIXEL_M)]);
   const regions = randomCrowns();
-  writeFileSync(outlines, Buffer.concat(regions.map(([ring]) => Buffer.from(ring.buffer))));
+  writeFileSync(outlines, Buffer.concat(regions.slice(0, peerCrowns).map(([ring]) => Buffer.from(ring.buffer))));
 
   console.error('ours …');
   const ours = await oursOn(image, regions);
   console.error(`${peerName} …`);
-  const peer = JSON.parse(
-    execFileSync(PYTHON, [PEER, 'run', image, outlines, String(VERTICES), String(step), found], { encoding: 'utf8' }),
-  ) as { readonly crowns: number; readonly seconds: number; readonly maskSeconds: number };
-  const perCrown = { ours: (1e6 * ours.seconds) / crowns, peer: (1e6 * peer.seconds) / peer.crowns };
-  const mask = (1e6 * peer.maskSeconds) / peer.crowns;
-  console.log(`${cpus()[0].model}, Node ${process.version}, ${peerName}, ${new Date().toISOString().slice(0, 10)}\n`);
-  console.log(`| ${crowns} crowns, ${pixels} × ${pixels} × 3 bands | µs a crown | times ours |\n| --- | ---: | ---: |`);
-  console.log(`| ours, all of it: reading, shares, statistics | ${perCrown.ours.toFixed(1)} | 1 |`);
-  console.log(
-    `| rasterio: reading, masking, mean and sd | ${perCrown.peer.toFixed(1)} | ${(perCrown.peer / perCrown.ours).toFixed(1)} |`,
+  const peer: PeerTimes = JSON.parse(
+    execFileSync(PYTHON, [PEER, 'run', image, outlines, String(VERTICES), found], { encoding: 'utf8' }),
   );
-  console.log(`| of that geometry_mask alone | ${mask.toFixed(1)} | ${(mask / perCrown.ours).toFixed(1)} |`);
+  const own = (seconds: number) => (1e6 * seconds) / crowns;
+  const its = (seconds: number) => (1e6 * seconds) / peerCrowns;
+  const row = (what: string, a: number, b: number) =>
+    console.log(`| ${what} | ${a.toFixed(1)} | ${b.toFixed(1)} | ${(b / a).toFixed(1)} |`);
+  console.log(`${cpus()[0].model}, Node ${process.version}, ${new Date().toISOString().slice(0, 10)}\n`);
+  console.log(`| µs a crown: ${crowns} crowns, ${pixels} × ${pixels} × 3 bands | ours | ${peerName} | times |`);
+  console.log('| --- | ---: | ---: | ---: |');
+  const statistics = ours.seconds - ours.readSeconds;
+  row('shares and statistics; masking alone (geometry_mask)', own(statistics), its(peer.maskSeconds));
+  row('shares and statistics; masking, mean and sd', own(statistics), its(peer.seconds - peer.readSeconds));
+  row('all of it, reading from the disk included', own(ours.seconds), its(peer.seconds));
   console.log(`\npeak memory of this process ${ours.peakMb.toFixed(0)} MB; ${agreement(ours.means, found)}`);
 }
 
-/** Stars about random middles, in pixel coordinates. */
+interface PeerTimes {
+  readonly seconds: number;
+  readonly maskSeconds: number;
+  readonly readSeconds: number;
+}
+
+/** Stars about random middles, in pixel coordinates, from the top of the image to its bottom. */
 function randomCrowns(): Float64Array[][] {
   const random = new RandomStream(5, 77);
-  return Array.from({ length: crowns }, () => {
+  const stars = Array.from({ length: crowns }, () => {
     const [least, most] = RADIUS_M.map((metres) => metres / PIXEL_M);
     const radius = least + (most - least) * random.uniform();
     const [x, y] = [0, 0].map(() => radius + (pixels - 2 * radius) * random.uniform());
@@ -88,10 +97,13 @@ function randomCrowns(): Float64Array[][] {
     }
     return [ring];
   });
+  return stars.sort(([a], [b]) => a[1] - b[1]);
 }
 
 interface Ours {
   readonly seconds: number;
+  /** Of these, for reading and decoding windows. */
+  readonly readSeconds: number;
   readonly peakMb: number;
   /** Of the first band. */
   readonly means: Float64Array;
@@ -102,21 +114,35 @@ async function oursOn(path: string, regions: readonly Float64Array[][]): Promise
   const port = fileHandlePort(handle, (await stat(path)).size);
   const means = new Float64Array(regions.length);
   const before = process.cpuUsage();
-  const { image } = await openImagery(port, { inflate: inflateSync });
+  const { image } = await openImagery(port, { inflate: (bytes, chunkSize) => inflateSync(bytes, { chunkSize }) });
   if (!image) throw new Error('the image did not open');
-  for await (const part of crownsOfImage(image, regions)) {
+  let readSeconds = 0;
+  const timed: Imagery = {
+    ...image,
+    readWindow: async (window, options) => {
+      const start = process.cpuUsage();
+      const read = await image.readWindow(window, options);
+      readSeconds += secondsOf(process.cpuUsage(start));
+      return read;
+    },
+  };
+  for await (const part of crownsOfImage(timed, regions)) {
     for (const { crown, pixels: found } of part.crowns) means[crown] = found.layers[0].mean;
   }
   const used = process.cpuUsage(before);
   await handle.close();
   const peakMb = process.resourceUsage().maxRSS / 1024;
-  return { seconds: (used.user + used.system) / 1e6, peakMb, means };
+  return { seconds: secondsOf(used), readSeconds, peakMb, means };
+}
+
+function secondsOf({ user, system }: NodeJS.CpuUsage): number {
+  return (user + system) / 1e6;
 }
 
 function agreement(means: Float64Array, found: string): string {
   const bytes = readFileSync(found);
   const peer = new Float64Array(bytes.buffer, bytes.byteOffset, bytes.length / 8);
-  const apart = Array.from(peer, (mean, i) => Math.abs(mean - means[i * step])).sort((a, b) => a - b);
+  const apart = Array.from(peer, (mean, i) => Math.abs(mean - means[i])).sort((a, b) => a - b);
   const at = (share: number) => apart[Math.floor(share * (apart.length - 1))].toFixed(3);
   return `means of the first band apart by ${at(0.5)} (median), ${at(1)} at most: centres of pixels against shares`;
 }

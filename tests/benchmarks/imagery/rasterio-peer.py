@@ -26,10 +26,10 @@ def make(path, pixels, pixel_m):
                           window=Window(0, top, pixels, len(rows)))
 
 
-def run(path, outlines, vertices, step, found):
-    rings = np.fromfile(outlines).reshape(-1, vertices, 2)[::step]
+def run(path, outlines, vertices, found):
+    rings = np.fromfile(outlines).reshape(-1, vertices, 2)
     means = np.empty(len(rings))
-    in_mask = 0.0
+    in_mask = in_reading = 0.0
     started = time.process_time()
     with rasterio.open(path) as image:
         for i, ring in enumerate(rings):
@@ -38,7 +38,9 @@ def run(path, outlines, vertices, step, found):
             window = Window(left, top, right - left, bottom - top)
             transform = image.window_transform(window)
             ground = [transform * (x - left, y - top) for x, y in ring]
+            before = time.process_time()
             bands = image.read(window=window)
+            in_reading += time.process_time() - before
             before = time.process_time()
             inside = geometry_mask([{"type": "Polygon", "coordinates": [ground + ground[:1]]}],
                                    out_shape=bands.shape[1:], transform=transform, invert=True)
@@ -48,7 +50,8 @@ def run(path, outlines, vertices, step, found):
             chosen.std(axis=1)
     seconds = time.process_time() - started
     means.tofile(found)
-    print(json.dumps({"crowns": len(rings), "seconds": seconds, "maskSeconds": in_mask}))
+    print(json.dumps({"crowns": len(rings), "seconds": seconds, "maskSeconds": in_mask,
+                      "readSeconds": in_reading}))
 
 
 if sys.argv[1] == "versions":
@@ -56,4 +59,4 @@ if sys.argv[1] == "versions":
 elif sys.argv[1] == "make":
     make(sys.argv[2], int(sys.argv[3]), float(sys.argv[4]))
 else:
-    run(sys.argv[2], sys.argv[3], int(sys.argv[4]), int(sys.argv[5]), sys.argv[6])
+    run(sys.argv[2], sys.argv[3], int(sys.argv[4]), sys.argv[5])

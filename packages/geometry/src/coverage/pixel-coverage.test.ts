@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { reversed, signedArea } from '../ring.ts';
-import { pixelCoverage } from './pixel-coverage.ts';
+import { CoverageWorkspace, pixelCoverage, pixelSpans } from './pixel-coverage.ts';
 
 const ring = (...xy: number[]) => Float64Array.of(...xy);
 const total = (weights: Float64Array) => weights.reduce((sum, weight) => sum + weight, 0);
@@ -123,6 +123,28 @@ describe('random polygons with holes', () => {
         expect(Math.max(...weights)).toBeLessThanOrEqual(1);
       }),
       { seed: 41, numRuns: 300 },
+    );
+  });
+
+  test('are the same as runs, and with arrays used again', () => {
+    const workspace = new CoverageWorkspace();
+    fc.assert(
+      fc.property(shape, (s) => {
+        const region = regionOf(s);
+        const one = pixelCoverage(region, GRID);
+        const again = pixelCoverage(region, GRID, workspace);
+        expect([Array.from(again.pixels), Array.from(again.weights)]).toEqual([
+          Array.from(one.pixels),
+          Array.from(one.weights),
+        ]);
+        const { pixels, weights, spans } = pixelSpans(region, GRID, workspace);
+        const shares = new Map(Array.from(pixels, (pixel, i) => [pixel, weights[i]]));
+        for (let i = 0; i < spans.length; i += 2) {
+          for (let pixel = spans[i]; pixel < spans[i + 1]; pixel++) shares.set(pixel, 1);
+        }
+        expect([...shares].sort((a, b) => a[0] - b[0])).toEqual(Array.from(one.pixels, (p, i) => [p, one.weights[i]]));
+      }),
+      { seed: 43, numRuns: 100 },
     );
   });
 

@@ -6,6 +6,7 @@
  * pixel it passes through the part of that height to its own right. Sums from the left then give the covered shares.
  */
 import { cleanRegion } from '../offset/clean-region.ts';
+import { accumulateEdges } from './accumulate-edges.ts';
 import { windingOf } from './ring-windings.ts';
 
 /** Pixels `[0, width) × [0, height)`, pixel (0, 0) covering [0, 1) × [0, 1), rows downwards. */
@@ -28,6 +29,7 @@ export class CoverageWorkspace {
   private changes = new Float64Array(0);
   private pixels = new Int32Array(0);
   private weights = new Float64Array(0);
+  private spans = new Int32Array(0);
 
   /** Zeros. */
   changesOf(length: number): Float64Array {
@@ -36,12 +38,14 @@ export class CoverageWorkspace {
     return this.changes;
   }
 
-  roomFor(length: number): { readonly pixels: Int32Array; readonly weights: Float64Array } {
+  roomFor(length: number): { readonly pixels: Int32Array; readonly weights: Float64Array; readonly spans: Int32Array } {
     if (this.pixels.length < length) {
       this.pixels = new Int32Array(length);
       this.weights = new Float64Array(length);
+      // Runs have a pixel between them: two numbers for every second pixel, and one run more.
+      this.spans = new Int32Array(length + 2);
     }
-    return { pixels: this.pixels, weights: this.weights };
+    return { pixels: this.pixels, weights: this.weights, spans: this.spans };
   }
 }
 
@@ -67,16 +71,51 @@ export function pixelCoverage(
   grid: PixelGrid,
   workspace: CoverageWorkspace = new CoverageWorkspace(),
 ): PixelCoverage {
+  const shares = sharesOf(region, grid, workspace);
+  if (!shares) return { pixels: new Int32Array(0), weights: new Float64Array(0) };
+  return gathered(shares, grid.width, workspace);
+}
+
+/** Covered shares with runs of whole pixels put together; quicker to go through for large regions. */
+export interface PixelSpans {
+  /** Pixels that are partly covered, as in `PixelCoverage`. */
+  readonly pixels: Int32Array;
+  readonly weights: Float64Array;
+  /** Runs of pixels that are covered wholly: `[first, end)`, `[first, end)`, … */
+  readonly spans: Int32Array;
+}
+
+/** The same as `pixelCoverage`, as runs and partly covered pixels. */
+export function pixelSpans(
+  region: readonly Float64Array[],
+  grid: PixelGrid,
+  workspace: CoverageWorkspace = new CoverageWorkspace(),
+): PixelSpans {
+  const shares = sharesOf(region, grid, workspace);
+  const none = new Int32Array(0);
+  if (!shares) return { pixels: none, weights: new Float64Array(0), spans: none };
+  return gatheredSpans(shares, grid.width, workspace);
+}
+
+interface Shares {
+  readonly changes: Float64Array;
+  /** 1 or −1: what the changes must be multiplied with. */
+  readonly sign: number;
+  readonly box: PixelBox;
+}
+
+function sharesOf(region: readonly Float64Array[], grid: PixelGrid, workspace: CoverageWorkspace): Shares | null {
   if (!(Number.isInteger(grid.width) && Number.isInteger(grid.height) && grid.width >= 0 && grid.height >= 0)) {
     throw new RangeError(`pixelCoverage: expected a whole width and height, got ${grid.width} × ${grid.height}`);
   }
   const box = boxInside(region, grid);
-  if (!box) return { pixels: new Int32Array(0), weights: new Float64Array(0) };
+  if (!box) return null;
   const rings = region.map((ring) => moved(ring, box)).filter((ring) => ring.length >= 6);
   const winding = windingOf(rings);
-  const shares = accumulated(winding === 0 ? cleaned(rings) : rings, box, workspace);
+  const changes = workspace.changesOf((box.width + 1) * box.height);
+  accumulateEdges(winding === 0 ? cleaned(rings) : rings, box.width, box.height, changes);
   // The left side of a ring of positive area is walked with y falling.
-  return gathered(shares, { sign: winding === -1 ? 1 : -1, box, gridWidth: grid.width }, workspace);
+  return { changes, sign: winding === -1 ? 1 : -1, box };
 }
 
 /** Rows and columns of the grid that the region may touch. */
@@ -127,97 +166,7 @@ function cleaned(rings: readonly Float64Array[]): readonly Float64Array[] {
   return cleanRegion(rings.map(times(scale))).map(times(1 / scale));
 }
 
-/** Changes from pixel to pixel along each row; one column more than the box, for what spills over its right side. */
-function accumulated(
-  rings: readonly Float64Array[],
-  { width, height }: PixelBox,
-  workspace: CoverageWorkspace,
-): Float64Array {
-  const changes = workspace.changesOf((width + 1) * height);
-  for (const ring of rings) {
-    for (let i = 0, j = ring.length - 2; i < ring.length; j = i, i += 2) {
-      const [ax, ay, bx, by] = [ring[j], ring[j + 1], ring[i], ring[i + 1]];
-      if (ay < by) addEdge(changes, width, height, ax, ay, bx, by, 1);
-      else if (ay > by) addEdge(changes, width, height, bx, by, ax, ay, -1);
-    }
-  }
-  return changes;
-}
-
-/** An edge from (x0, y0) downwards to (x1, y1), row by row. */
-function addEdge(
-  changes: Float64Array,
-  width: number,
-  height: number,
-  x0: number,
-  y0: number,
-  x1: number,
-  y1: number,
-  sign: number,
-): void {
-  const from = Math.max(y0, 0);
-  const to = Math.min(y1, height);
-  const slope = (x1 - x0) / (y1 - y0);
-  const [least, most] = x0 < x1 ? [x0, x1] : [x1, x0];
-  let x = from === y0 ? x0 : Math.min(Math.max(x0 + (from - y0) * slope, least), most);
-  let y = from;
-  for (let row = Math.floor(from); row < to; row++) {
-    const below = Math.min(to, row + 1);
-    const next = below === y1 ? x1 : Math.min(Math.max(x0 + (below - y0) * slope, least), most);
-    if (x < next) addPiece(changes, row * (width + 1), width, x, next, sign * (below - y));
-    else addPiece(changes, row * (width + 1), width, next, x, sign * (below - y));
-    x = next;
-    y = below;
-  }
-}
-
-/** A piece of an edge within one row, from column position `left` to `right`, that spans `rise` (signed) of its height. */
-function addPiece(changes: Float64Array, row: number, width: number, left: number, right: number, rise: number): void {
-  if (left >= width) return;
-  let [from, to, rest] = [left, right, rise];
-  if (to <= 0) {
-    changes[row] += rest;
-    return;
-  }
-  if (from < 0) {
-    const before = (rest * -from) / (to - from);
-    changes[row] += before;
-    rest -= before;
-    from = 0;
-  }
-  if (to > width) {
-    rest -= (rest * (to - width)) / (to - from);
-    to = width;
-  }
-  const last = Math.ceil(to) - 1;
-  const perColumn = to > from ? rest / (to - from) : 0;
-  for (let column = Math.floor(from); column < last; column++) {
-    const start = Math.max(from, column);
-    const part = perColumn * (column + 1 - start);
-    addCell(changes, row + column, part, (start + 1 - column) / 2);
-    rest -= part;
-  }
-  const column = Math.max(last, Math.floor(from));
-  addCell(changes, row + column, rest, (Math.max(from, column) + to) / 2 - column);
-}
-
-/** `along`: mean position of the piece in its pixel, 0 at the left side. */
-function addCell(changes: Float64Array, at: number, part: number, along: number): void {
-  changes[at] += part * (1 - along);
-  changes[at + 1] += part * along;
-}
-
-interface Gathering {
-  readonly sign: number;
-  readonly box: PixelBox;
-  readonly gridWidth: number;
-}
-
-function gathered(
-  changes: Float64Array,
-  { sign, box, gridWidth }: Gathering,
-  workspace: CoverageWorkspace,
-): PixelCoverage {
+function gathered({ changes, sign, box }: Shares, gridWidth: number, workspace: CoverageWorkspace): PixelCoverage {
   const { left, top, width, height } = box;
   const { pixels, weights } = workspace.roomFor(width * height);
   let n = 0;
@@ -232,4 +181,37 @@ function gathered(
     }
   }
   return { pixels: pixels.subarray(0, n), weights: weights.subarray(0, n) };
+}
+
+function gatheredSpans({ changes, sign, box }: Shares, gridWidth: number, workspace: CoverageWorkspace): PixelSpans {
+  const { left, top, width, height } = box;
+  const { pixels, weights, spans } = workspace.roomFor(width * height);
+  let n = 0;
+  let s = 0;
+  for (let row = 0; row < height; row++) {
+    const first = (top + row) * gridWidth + left;
+    let share = 0;
+    let start = -1;
+    for (let column = 0, at = row * (width + 1); column < width; column++, at++) {
+      share += changes[at];
+      const inside = sign * share;
+      if (inside > 1 - ROUNDING) {
+        if (start < 0) start = column;
+        continue;
+      }
+      if (start >= 0) {
+        spans[s++] = first + start;
+        spans[s++] = first + column;
+        start = -1;
+      }
+      if (inside < ROUNDING) continue;
+      pixels[n] = first + column;
+      weights[n++] = inside;
+    }
+    if (start >= 0) {
+      spans[s++] = first + start;
+      spans[s++] = first + width;
+    }
+  }
+  return { pixels: pixels.subarray(0, n), weights: weights.subarray(0, n), spans: spans.subarray(0, s) };
 }

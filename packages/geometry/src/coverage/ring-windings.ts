@@ -86,8 +86,17 @@ function smallRingMeets(ring: Float64Array): boolean {
     const last = e === 0 ? n - 2 : n;
     for (let f = e + 4; f < last; f += 2) {
       const g = f + 2 === n ? 0 : f + 2;
-      const [ax, ay, bx, by] = [ring[e], ring[e + 1], ring[e + 2], ring[e + 3]];
-      if (edgesMeet(ax, ay, bx, by, ring[f], ring[f + 1], ring[g], ring[g + 1])) return true;
+      const meet = edgesMeet(
+        ring[e],
+        ring[e + 1],
+        ring[e + 2],
+        ring[e + 3],
+        ring[f],
+        ring[f + 1],
+        ring[g],
+        ring[g + 1],
+      );
+      if (meet) return true;
     }
   }
   return false;

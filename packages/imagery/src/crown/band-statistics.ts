@@ -2,6 +2,7 @@
  * Statistics of samples, each counted by the share of its pixel that lies inside a shape. Method, with a worked example:
  * docs/methods/pixel-coverage.md.
  */
+import type { PixelSpans } from '@crownfall/geometry';
 import type { Samples } from '../window.ts';
 
 export interface StatisticsOptions {
@@ -54,6 +55,24 @@ export function bandStatistics(
   return summary(distribution, options);
 }
 
+/** The same for samples of 8 bits and pixels as runs. */
+export function byteStatistics(
+  samples: Uint8Array,
+  cover: PixelSpans,
+  options: StatisticsOptions = {},
+): BandStatistics {
+  checkOptions(options);
+  const { pixels, weights, spans } = cover;
+  const wholes = new Int32Array(256);
+  for (let s = 0; s < spans.length; s += 2) {
+    const end = spans[s + 1];
+    for (let i = spans[s]; i < end; i++) wholes[samples[i]]++;
+  }
+  const sums = Float64Array.from(wholes);
+  for (let i = 0; i < pixels.length; i++) sums[samples[pixels[i]]] += weights[i];
+  return summary({ values: BYTE_VALUES, weights: sums }, options);
+}
+
 /** Samples in ascending order with the weight of each. */
 interface Distribution {
   readonly values: ArrayLike<number>;
@@ -64,15 +83,7 @@ const BYTE_VALUES = Uint8Array.from({ length: 256 }, (_, i) => i);
 
 function byteDistribution(samples: Uint8Array, pixels: Int32Array, weights: Float64Array): Distribution {
   const sums = new Float64Array(256);
-  // Most pixels lie wholly inside; counting those in whole numbers is quicker than adding ones.
-  const wholes = new Int32Array(256);
-  for (let i = 0; i < pixels.length; i++) {
-    const weight = weights[i];
-    const sample = samples[pixels[i]];
-    if (weight === 1) wholes[sample]++;
-    else sums[sample] += weight;
-  }
-  for (let sample = 0; sample < 256; sample++) sums[sample] += wholes[sample];
+  for (let i = 0; i < pixels.length; i++) sums[samples[pixels[i]]] += weights[i];
   return { values: BYTE_VALUES, weights: sums };
 }
 

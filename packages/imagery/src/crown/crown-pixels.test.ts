@@ -6,8 +6,8 @@ import { openImagery } from '../open-imagery.ts';
 import { bytesPort } from '../source/bytes-port.ts';
 import type { Window } from '../window.ts';
 import { writeGeoTiff } from '../write-geotiff.ts';
-import { crownPixels } from './crown-pixels.ts';
-import { crownsOfImage, regionInPixels } from './crowns-of-image.ts';
+import { type CrownPixels, crownPixels } from './crown-pixels.ts';
+import { type CrownsOptions, crownsOfImage, regionInPixels } from './crowns-of-image.ts';
 
 const square = (x0: number, y0: number, x1: number, y1: number) => [Float64Array.of(x0, y0, x1, y0, x1, y1, x0, y1)];
 
@@ -91,6 +91,28 @@ describe('crowns of an image', () => {
         Array.from({ length: count }, (_, k) => (from + k) % modulus).reduce((sum, v) => sum + v, 0) / count;
       expect(found.get(i)?.[0]).toBeCloseTo(mean(x, 20, 251), 10);
       expect(found.get(i)?.[1]).toBeCloseTo(mean(y, 10, 241), 10);
+    }
+  });
+
+  test('are the same whether whole pixels are counted as runs or one by one', async () => {
+    const image = await opened();
+    const regions = [3, 700, 1015].map((x) => [Float64Array.of(x, 20.3, x + 31.7, 25.5, x + 9.1, 60.2)]);
+    const measured = async (options: CrownsOptions) => {
+      const all: CrownPixels[] = [];
+      for await (const { crowns } of crownsOfImage(image, regions, { ...options, quantiles: [0.1, 0.9] })) {
+        all.push(...crowns.map(({ pixels }) => pixels));
+      }
+      return all;
+    };
+    const runs = await measured({});
+    const single = await measured({ shadowOf: (window) => new Uint8Array(window.width * window.height) });
+    for (const [i, { area, layers }] of runs.entries()) {
+      expect(area).toBeCloseTo(single[i].area, 10);
+      for (const [b, layer] of layers.entries()) {
+        expect(layer.mean).toBeCloseTo(single[i].layers[b].mean, 10);
+        expect(layer.sd).toBeCloseTo(single[i].layers[b].sd, 10);
+        expect(layer.quantiles).toEqual(single[i].layers[b].quantiles);
+      }
     }
   });
 

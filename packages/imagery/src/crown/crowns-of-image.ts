@@ -1,18 +1,12 @@
 /** Statistics of many crowns of one image: crowns that lie together share a window, so that each part is read about once. */
-import {
-  CoverageWorkspace,
-  type LocalPlane,
-  type PixelCoverage,
-  pixelCoverage,
-  type Region,
-} from '@crownfall/geometry';
+import { CoverageWorkspace, type LocalPlane, pixelCoverage, pixelSpans, type Region } from '@crownfall/geometry';
 import type { Imagery, ReadWindow } from '../imagery.ts';
 import type { ImageryFinding } from '../imagery-findings.ts';
 import { type PixelWindow, WINDOW_PIXELS_MAX } from '../raster.ts';
 import type { Cancellation } from '../source/bytes-port.ts';
 import type { Samples } from '../window.ts';
 import type { StatisticsOptions } from './band-statistics.ts';
-import { type CrownPixels, pixelsWithin } from './crown-pixels.ts';
+import { type CrownPixels, type CrownPixelsOptions, pixelsWithin, soundPixels } from './crown-pixels.ts';
 
 export interface CrownsOptions extends StatisticsOptions {
   /** Bands to read, from 0; all when absent. */
@@ -62,10 +56,8 @@ export async function* crownsOfImage(
       ...(options.layersOf && { layers: options.layersOf(read) }),
       ...(options.shadowOf && { shadow: options.shadowOf(read) }),
     };
-    const readings = crowns.map((crown) => ({
-      crown,
-      pixels: pixelsWithin(read, coverOf(regions[crown], window, workspace), each),
-    }));
+    const measure = measureOf(read, each, workspace);
+    const readings = crowns.map((crown) => ({ crown, pixels: measure(within(regions[crown], window)) }));
     yield { crowns: readings, findings: read.findings };
   }
 }
@@ -134,14 +126,29 @@ function windowOf({ minX, minY, maxX, maxY }: Box): PixelWindow {
   return { left, top, width, height };
 }
 
-function coverOf(region: readonly Float64Array[], window: PixelWindow, workspace: CoverageWorkspace): PixelCoverage {
-  const moved = region.map((ring) => {
+/** The way to measure a region of this window: by runs where nothing is missing or in shadow and samples are bytes. */
+function measureOf(
+  window: ReadWindow,
+  options: CrownPixelsOptions,
+  workspace: CoverageWorkspace,
+): (region: readonly Float64Array[]) => CrownPixels {
+  const layers = options.layers ?? window.bands;
+  const size = window.width * window.height;
+  const sound = layers.every((layer) => layer instanceof Uint8Array && layer.length === size);
+  if (!sound || options.shadow !== undefined || window.missing.includes(1)) {
+    return (region) => pixelsWithin(window, pixelCoverage(region, window, workspace), options);
+  }
+  return (region) => soundPixels(layers as readonly Uint8Array[], pixelSpans(region, window, workspace), options);
+}
+
+/** The region in the window's own pixel coordinates. */
+function within(region: readonly Float64Array[], { left, top }: PixelWindow): Float64Array[] {
+  return region.map((ring) => {
     const out = new Float64Array(ring.length);
     for (let i = 0; i + 1 < ring.length; i += 2) {
-      out[i] = ring[i] - window.left;
-      out[i + 1] = ring[i + 1] - window.top;
+      out[i] = ring[i] - left;
+      out[i + 1] = ring[i + 1] - top;
     }
     return out;
   });
-  return pixelCoverage(moved, window, workspace);
 }

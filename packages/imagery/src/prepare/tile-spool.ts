@@ -11,7 +11,8 @@ import type { PrepareLevel, PreparePlan } from './prepare-plan.ts';
 /** RFC 1950 both ways; may work on other threads. */
 export interface Zlib {
   readonly deflate: (bytes: Uint8Array) => Uint8Array | Promise<Uint8Array>;
-  readonly inflate: (bytes: Uint8Array) => Uint8Array | Promise<Uint8Array>;
+  /** Told how many bytes to expect. */
+  readonly inflate: (bytes: Uint8Array, expectedLength: number) => Uint8Array | Promise<Uint8Array>;
 }
 
 /** Bytes around a tile: 4 before it, 4 after. */
@@ -68,10 +69,11 @@ export async function tileSpool(store: PartStore, plan: PreparePlan, index: numb
       const to = row * level.across + Math.min(last, level.across);
       const start = known.offsets[from];
       const bytes = await store.read(part, start, known.offsets[to - 1] + known.sizes[to - 1] + 4 - start);
+      const tileBytes = plan.tileSize ** 2 * plan.roles.length * plan.samples.BYTES_PER_ELEMENT;
       const tiles = await Promise.all(
         Array.from({ length: to - from }, async (_, i) => {
           const at = known.offsets[from + i] - start + 4;
-          return unpacked(await zlib.inflate(bytes.subarray(at, at + known.sizes[from + i])), plan);
+          return unpacked(await zlib.inflate(bytes.subarray(at, at + known.sizes[from + i]), tileBytes), plan);
         }),
       );
       return sideBySide(tiles, plan.tileSize);

@@ -5,16 +5,19 @@ import { decodeJpeg, type JpegTables, jpegTables } from '../jpeg/decode-jpeg.ts'
 import { copied } from '../source/bytes-port.ts';
 import type { Samples } from '../window.ts';
 import { type BlockLayout, value } from './block-layout.ts';
-import { unpackSamples } from './unpack-samples.ts';
+import { type BlockSize, unpackSamples } from './unpack-samples.ts';
 
-/** A faster inflater than the built-in one, such as `zlib.inflateSync` of Node. RFC 1950 in, plain bytes out. */
-export type Inflate = (bytes: Uint8Array) => Uint8Array | Promise<Uint8Array>;
+/** A faster inflater than the built-in one, such as `zlib.inflateSync` of Node. RFC 1950 in, plain bytes out, that many. */
+export type Inflate = (bytes: Uint8Array, expectedLength: number) => Uint8Array | Promise<Uint8Array>;
 
 /** Bytes of block `index` to one array per band that stands in the block. Throws when they are damaged. */
 export type BlockDecoder = (bytes: Uint8Array, index: number) => Promise<Samples[]>;
 
 /** The decoder of a directory's blocks. */
-export async function blockDecoder(layout: BlockLayout, inflate: Inflate = unzlibSync): Promise<BlockDecoder> {
+export async function blockDecoder(
+  layout: BlockLayout,
+  inflate: Inflate = (bytes) => unzlibSync(bytes),
+): Promise<BlockDecoder> {
   const together = layout.interleaved ? layout.bandCount : 1;
   if (layout.compression === 7) {
     const tables = jpegTables((await value(layout.directory, 'JPEGTables')) as Uint8Array | undefined);
@@ -23,7 +26,7 @@ export async function blockDecoder(layout: BlockLayout, inflate: Inflate = unzli
   const decompress = await decompressor(layout, inflate);
   return async (bytes, index) => {
     const size = { width: layout.blockWidth, height: rowsIn(layout, index), together };
-    return unpackSamples(await decompress(bytes), layout, size);
+    return unpackSamples(await decompress(bytes, bytesIn(layout, size)), layout, size);
   };
 }
 
@@ -34,7 +37,11 @@ export function rowsIn(layout: BlockLayout, index: number): number {
   return Math.min(layout.blockHeight, layout.height - top);
 }
 
-type Decompress = (bytes: Uint8Array) => Promise<Uint8Array> | Uint8Array;
+type Decompress = (bytes: Uint8Array, expectedLength: number) => Promise<Uint8Array> | Uint8Array;
+
+function bytesIn({ bits }: BlockLayout, { width, height, together }: BlockSize): number {
+  return Math.ceil((width * together * bits) / 8) * height;
+}
 
 async function decompressor(layout: BlockLayout, inflate: Inflate): Promise<Decompress> {
   const { compression, directory } = layout;

@@ -1,7 +1,7 @@
 /** Opens an image by path or address, with what lies beside it: overviews, a mask, a world file, a .prj. */
 import { type FileHandle, open, readFile } from 'node:fs/promises';
 import { promisify } from 'node:util';
-import { inflate } from 'node:zlib';
+import { inflate, type ZlibOptions } from 'node:zlib';
 import {
   type BytesPort,
   fileHandlePort,
@@ -19,7 +19,12 @@ export interface ImageFile extends OpenedImagery {
 
 export type ImageFileOptions = Pick<OpenImageryOptions, 'crs' | 'roles' | 'cacheBytes'>;
 
-const inflateOnAnotherThread = promisify(inflate) as (bytes: Uint8Array) => Promise<Uint8Array>;
+const inflated = promisify<Uint8Array, ZlibOptions, Uint8Array>(inflate);
+
+/** RFC 1950, on another thread, into one piece of memory. */
+export function inflateOnAnotherThread(bytes: Uint8Array, expectedLength: number): Promise<Uint8Array> {
+  return inflated(bytes, { chunkSize: Math.max(64, expectedLength) });
+}
 
 /**
  * Opens a GeoTIFF for reading windows. Findings say what is wrong with it; a file that cannot be opened at all is an outage.

@@ -2,14 +2,14 @@
 import { open, realpath, rename, rm } from 'node:fs/promises';
 import { resolve } from 'node:path';
 import { promisify } from 'node:util';
-import { deflate, inflate } from 'node:zlib';
+import { deflate } from 'node:zlib';
 import type { BandRole, Imagery, ImageryFinding, PreparedImagery } from '@crownfall/imagery';
 import { prepareImagery } from '@crownfall/imagery';
 import { findingsReport } from '../../reports/findings-report.ts';
 import { EXIT } from '../../terminal/failure.ts';
 import { progressOn } from '../../terminal/progress.ts';
 import type { CommonOptions } from '../job-options.ts';
-import { openImageFile } from './image-file.ts';
+import { inflateOnAnotherThread, openImageFile } from './image-file.ts';
 import { partFolder } from './part-folder.ts';
 
 export interface PrepareImageOptions extends CommonOptions {
@@ -22,7 +22,7 @@ export interface PrepareImageOptions extends CommonOptions {
 type Bytes = (bytes: Uint8Array) => Promise<Uint8Array>;
 
 /** On other threads, at zlib's usual level. */
-const ZLIB = { deflate: promisify(deflate) as Bytes, inflate: promisify(inflate) as Bytes };
+const ZLIB = { deflate: promisify(deflate) as Bytes, inflate: inflateOnAnotherThread };
 
 export async function prepareImage(input: string, options: PrepareImageOptions): Promise<number> {
   await refuseSameFile(input, options.out);
