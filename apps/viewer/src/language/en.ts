@@ -88,7 +88,7 @@ export const EN = {
     areas: (stained: string, range: string, dripline: string, fallout: string) =>
       `${stained} stained${range}; ${dripline} under crowns, ${fallout} with their drift.`,
     range: (lo: string, hi: string) => ` (80 % range ${lo} to ${hi})`,
-    noRange: ' (no range drawn yet)',
+    noRange: ' (no range drawn here)',
     worst: (pct: string) => ` Worst crown ${pct} affected.`,
     unratedWarning: (unrated: number, trees: number) =>
       `${unrated} of ${trees} trees are not rated; their part is taken from trees like them.`,
@@ -218,6 +218,8 @@ export const EN = {
     title: 'Changes',
     none: 'No changes yet. Each one is kept in this browser at once, and can be undone even after a reload.',
     saved: (count: number) => `${count} change${count === 1 ? '' : 's'} kept in this browser`,
+    otherTab:
+      'This project is open in another tab, which keeps its changes. Close one of the two: changes made here last only as long as this page.',
     notKept:
       'This change could not be kept on disk: the browser refuses or is full. Export the layers before you close the page.',
     newCrown: (tree: string) => `${tree} outlined`,

@@ -81,7 +81,7 @@ export const ES: Words = {
     areas: (stained, range, dripline, fallout) =>
       `${stained} manchados${range}; ${dripline} bajo copas, ${fallout} con su deriva.`,
     range: (lo, hi) => ` (intervalo del 80 %: ${lo} a ${hi})`,
-    noRange: ' (aún sin intervalo)',
+    noRange: ' (sin intervalo calculado aquí)',
     worst: (pct) => ` La peor copa, ${pct} afectada.`,
     unratedWarning: (unrated, trees) =>
       `${unrated} de ${trees} árboles no están evaluados; su parte se toma de árboles semejantes.`,
@@ -206,6 +206,8 @@ export const ES: Words = {
     title: 'Cambios',
     none: 'Todavía no hay cambios. Cada uno se guarda al momento en este navegador y puede deshacerse incluso tras recargar.',
     saved: (count) => `${count} cambio${count === 1 ? '' : 's'} guardado${count === 1 ? '' : 's'} en este navegador`,
+    otherTab:
+      'Este proyecto está abierto en otra pestaña, que guarda sus cambios. Cierre una de las dos: los cambios hechos aquí solo duran mientras esté abierta esta página.',
     notKept:
       'Este cambio no se pudo guardar en disco: el navegador lo rechaza o está lleno. Exporte las capas antes de cerrar la página.',
     newCrown: (tree) => `${tree} delineado`,

@@ -151,6 +151,7 @@ export function townMap(
     showAll: () => {
       if (bounds) map.fitBounds(fit, FIT);
     },
+    focus: () => map.getCanvas().focus(),
     flyTo: ([lon, lat], zoom) =>
       void map.easeTo({ center: [lon, lat], zoom: zoom === undefined ? map.getZoom() : Math.max(zoom, map.getZoom()) }),
     centre: () => {

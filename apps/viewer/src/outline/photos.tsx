@@ -2,6 +2,7 @@
 import { useCallback, useEffect, useRef, useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { PhotoRow } from '../edits/browser-database.ts';
+import { newId } from '../edits/new-id.ts';
 import { useApp, useSession, useWords } from '../session/session.ts';
 import { Sign } from '../shell/sign.tsx';
 
@@ -24,7 +25,7 @@ export function Photos({ treeId }: { readonly treeId: string }) {
   const add = async (file: File | undefined): Promise<void> => {
     if (!file) return;
     const row = {
-      id: crypto.randomUUID(),
+      id: newId(),
       project,
       treeId,
       takenAt: new Date(file.lastModified).toISOString(),

@@ -21,7 +21,6 @@ export interface Questions {
   readonly endPreview: { readonly asked: null; readonly told: null };
   readonly tree: { readonly asked: string; readonly told: TreeRecord | null };
   readonly layerFile: { readonly asked: 'crowns' | 'ratings'; readonly told: string };
-  readonly resultFile: { readonly asked: string; readonly told: string };
 }
 export type Question = keyof Questions;
 

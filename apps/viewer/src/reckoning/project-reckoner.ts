@@ -6,9 +6,16 @@ import {
   type Progress,
   type TreeResult,
 } from '@crownfall/assessment';
-import { type FilePieces, layerText, resultFiles } from '@crownfall/exchange';
+import { type FilePieces, layerText } from '@crownfall/exchange';
 import type { Finding } from '@crownfall/geometry';
-import { type ProjectInput, type Rating, type RawFeature, readSurvey, type Tree } from '@crownfall/survey';
+import {
+  type PrioritySettings,
+  type ProjectInput,
+  type Rating,
+  type RawFeature,
+  readSurvey,
+  type Tree,
+} from '@crownfall/survey';
 import type { CrownRecord, Edit, Weighing } from '../edits/edit.ts';
 import { crownsWith, editedCrowns, ratingsWith, rawCrown } from '../edits/edited-layers.ts';
 import { toGeoJson } from '../edits/record-geometry.ts';
@@ -32,13 +39,17 @@ export interface TreeRecord {
 export class ProjectReckoner {
   readonly #base: ProjectInput;
   readonly #live: LiveAssessment;
+  readonly #priority: PrioritySettings;
   readonly #baseCrowns: ReadonlyMap<string, RawFeature>;
   #assessment: Assessment;
   #edits: readonly Edit[] = [];
+  /** Weights and levels for previews; results keep the project's own, which the page ranks anew by itself. */
+  #moved: Weighing | null = null;
 
   constructor(input: ProjectInput, progress?: Progress) {
     this.#base = input;
     this.#live = new LiveAssessment(input, progress);
+    this.#priority = this.#live.settings.priority;
     const names = crownNames(input);
     this.#baseCrowns = new Map((input.layers.crowns?.features ?? []).map((feature) => [names(feature), feature]));
     this.#assessment = this.#live.assessment();
@@ -77,12 +88,15 @@ export class ProjectReckoner {
     }
     if (ratingRows(edits) !== ratingRows(this.#edits)) this.#live.keepRatings(this.#readRatings(edits));
     this.#edits = edits;
+    this.#live.weigh(this.#priority);
     this.#assessment = this.#live.assessment();
+    if (this.#moved) this.weigh(this.#moved);
     return changeBetween(before, this.#assessment);
   }
 
   weigh(weighing: Weighing): void {
-    this.#live.weigh({ ...this.#live.settings.priority, ...weighing });
+    this.#moved = weighing;
+    this.#live.weigh({ ...this.#priority, ...weighing });
   }
 
   preview(treeId: string, record: CrownRecord): CrownPreview | null {
@@ -104,12 +118,6 @@ export class ProjectReckoner {
     const { crowns } = this.#input(this.#edits).layers;
     const raw = layer === 'crowns' ? crowns : ratingsWith(this.#base.layers.ratings, this.#edits);
     return raw ? textOf(layerText(layer, raw, layer === 'crowns' ? 'geojson' : 'csv').text) : '';
-  }
-
-  /** One of the result files as `crownfall reckon` would write it for the edited project. */
-  resultFile(name: string): string {
-    const files = resultFiles(this.#assessment, { inputs: [], versions: {}, timings: {} });
-    return [...(files.find((file) => file.name === name)?.text ?? [])].join('');
   }
 
   #input(edits: readonly Edit[]): ProjectInput {

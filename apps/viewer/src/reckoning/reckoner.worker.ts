@@ -31,7 +31,6 @@ const ANSWERS: {
   },
   tree: (treeId) => opened().tree(treeId),
   layerFile: (layer) => opened().layerFile(layer),
-  resultFile: (name) => opened().resultFile(name),
 };
 
 async function openProject({ place, edits }: Questions['open']['asked']): Promise<Opened> {

@@ -76,6 +76,7 @@ const DRAWING_ZOOM = 21;
 
 export function startDrawing(session: Session, tool: Tool): void {
   changeSketch(session, newSketch(freeTreeId(session), tool, lastDrawn(session)));
+  session.map?.focus();
 }
 
 export async function startEditing(session: Session): Promise<void> {
@@ -84,6 +85,7 @@ export async function startEditing(session: Session): Promise<void> {
   changeSketch(session, sketchOf(tree.treeId, tree.crown));
   const at = middleOf(treeFeature(session, tree.treeId));
   if (at) session.map?.flyTo(at, DRAWING_ZOOM);
+  session.map?.focus();
 }
 
 /** A paced crown as an outline by vertices: the outline it is reckoned with. */

@@ -1,6 +1,7 @@
 /** Edits: made, kept on disk, undone, redone. Records go to the reckoner, whose answer changes figures and map. */
 import type { Edit, Scenario, Weighing } from '../edits/edit.ts';
 import { type History, recordEdits, scenariosOf, weighingOf, withEdit } from '../edits/history.ts';
+import { newId } from '../edits/new-id.ts';
 import { FEATURE_ID, LAYERS, type LayerName, type Layers } from '../project/project.ts';
 import type { Change } from '../reckoning/project-reckoner.ts';
 import { isSameWeighing, ownWeighing, weighing, wordsOf } from '../state/derived-state.ts';
@@ -11,6 +12,7 @@ export async function makeEdit(session: Session, edit: Edit): Promise<void> {
   const before = store.get().history;
   const entry = { at: new Date().toISOString(), edit };
   store.change({ history: withEdit(before, entry) });
+  if (!session.log) store.change({ notice: wordsOf(store.get()).edits.otherTab });
   await kept(session, session.log?.append(before.done, entry));
   await follow(session, before);
 }
@@ -36,7 +38,7 @@ export async function saveScenario(session: Session, name: string): Promise<void
   const state = session.store.get();
   const now = weighing(state);
   if (!now) return;
-  const id = crypto.randomUUID();
+  const id = newId();
   await makeEdit(session, { kind: 'scenario', before: null, after: { id, name, weighing: now } });
 }
 
@@ -63,7 +65,9 @@ async function follow(session: Session, before: History): Promise<void> {
   if (JSON.stringify(recordEdits(before)) !== JSON.stringify(recordEdits(after))) {
     await applyRecords(session);
     const { treeId } = store.get();
-    if (treeId) store.change({ tree: await reckoner.ask('tree', treeId) });
+    const tree = treeId === null ? null : await reckoner.ask('tree', treeId);
+    // Undone, a new tree is no longer there to be shown.
+    store.change(tree ? { tree } : { tree: null, treeId: null, ratingDraft: null });
   }
   const weights = weighing(store.get());
   if (weights && !isSameWeighing(weighingOf(before), weighingOf(after))) await reckoner.ask('weigh', weights);

@@ -3,6 +3,8 @@ import type { Position } from '../outline/sketch.ts';
 
 export interface MapDoor {
   readonly showAll: () => void;
+  /** Gives the keys to the map. */
+  readonly focus: () => void;
   readonly fitBlock: (blockId: string) => void;
   readonly flyTo: (at: Position, zoom?: number) => void;
   readonly centre: () => Position;

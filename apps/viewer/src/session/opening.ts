@@ -4,7 +4,7 @@ import type { Project } from '../project/project.ts';
 import { localProject, type ProjectPlace, type StoreLayer } from '../project/project-files.ts';
 import { servedResults } from '../project/served-results.ts';
 import type { Opened } from '../reckoning/messages.ts';
-import { weighing } from '../state/derived-state.ts';
+import { weighing, wordsOf } from '../state/derived-state.ts';
 import { applyRecords } from './editing.ts';
 import type { Session } from './session.ts';
 
@@ -85,10 +85,27 @@ async function allowEditing(session: Session, opened: Opened & { stopped: false 
 
 /** Edits and drafts of a project from the browser's database. */
 async function takeUp(session: Session, projectKey: string): Promise<void> {
-  session.log = session.database.editLog(projectKey);
-  session.drafts = session.database.draftStore(projectKey);
-  const [history, draft] = await Promise.all([session.log.load(), session.drafts.load()]);
+  const log = session.database.editLog(projectKey);
+  const drafts = session.database.draftStore(projectKey);
+  const alone = await holdAlone(projectKey);
+  // A second tab must not write between the lines of the first.
+  session.log = alone ? log : null;
+  session.drafts = alone ? drafts : null;
+  const [history, draft] = await Promise.all([log.load(), alone ? drafts.load() : null]);
+  if (!alone) session.store.change({ notice: wordsOf(session.store.get()).edits.otherTab });
   session.store.change({ projectKey, history, ...(draft as object | null) });
+}
+
+/** True when no other tab has this project open; held until the page goes. */
+function holdAlone(projectKey: string): Promise<boolean> {
+  // Not offered over plain HTTP from another machine.
+  if (!('locks' in navigator)) return Promise.resolve(true);
+  return new Promise((tell) => {
+    void navigator.locks.request(`crownfall:${projectKey}`, { ifAvailable: true }, (lock) => {
+      tell(lock !== null);
+      return lock === null ? undefined : new Promise(() => {});
+    });
+  });
 }
 
 /** The server's store; null when it serves a project of files. */

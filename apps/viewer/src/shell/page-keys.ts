@@ -52,8 +52,8 @@ function ratingKey(key: string, session: Session, fresh: boolean, target: EventT
     void startEditing(session);
     return true;
   }
-  // A button that has the focus keeps its own Enter.
-  if (key === 'Enter' && !(target instanceof HTMLButtonElement)) {
+  // What has the focus keeps its own Enter.
+  if (key === 'Enter' && !(target instanceof Element && target.closest('button, summary, a, select'))) {
     void saveRating(session);
     return true;
   }

@@ -12,7 +12,7 @@ export function ScoreParts({ block }: { readonly block: BlockSummary }) {
   const words = useWords();
   const { ranking } = words;
   const range = block.stainedM2.range80;
-  const spread = range ? ranking.range(area(range[0], units), area(range[1], units)) : '';
+  const spread = range ? ranking.range(area(range[0], units), area(range[1], units)) : ranking.noRange;
   const worst = block.worstSeverityPct === null ? '' : ranking.worst(percent(block.worstSeverityPct / 100));
   const unrated = block.trees - block.treesRated;
   return (
