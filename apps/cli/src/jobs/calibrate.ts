@@ -2,7 +2,7 @@
 import { basename, dirname } from 'node:path';
 import { calibrateProject, isStopped, type ProjectCalibration } from '@crownfall/assessment';
 import { CALIBRATION_FILE, calibrationText } from '@crownfall/exchange';
-import { projectFolder, readProject, writeFiles } from '@crownfall/exchange/node';
+import { projectFolder, readProject, storedName, writeFiles } from '@crownfall/exchange/node';
 import { calibrationChart } from '../reports/calibration-chart.ts';
 import { calibrationJson, calibrationReport } from '../reports/calibration-report.ts';
 import { reportStopped } from '../reports/stopped-report.ts';
@@ -26,14 +26,14 @@ export async function calibrate(project: string, options: CalibrateOptions): Pro
   const kept = outcome.calibration !== null && !options.dryRun;
   if (kept) {
     await writeFiles(await projectFolder(project), [
-      { name: CALIBRATION_FILE, text: [calibrationText(outcome, input)] },
+      { name: storedName(project, CALIBRATION_FILE), text: [calibrationText(outcome, input)] },
     ]);
   }
   if (outcome.calibration !== null && options.chart !== undefined) await drawChart(options.chart, outcome);
   const report = options.json
     ? JSON.stringify(calibrationJson(outcome, kept), null, 2)
     : calibrationReport(outcome, {
-        kept,
+        kept: kept ? storedName(project, CALIBRATION_FILE) : null,
         overridden: input.settings.dose_coefficient !== undefined && input.settings.calibrated !== true,
       });
   process.stdout.write(`${report}\n`);

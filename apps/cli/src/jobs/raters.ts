@@ -3,7 +3,7 @@ import { createReadStream } from 'node:fs';
 import { basename } from 'node:path';
 import { checkRaters, isStopped, type RaterCheck, type TrainingReading } from '@crownfall/assessment';
 import { RATERS_FILE, ratersText } from '@crownfall/exchange';
-import { projectFolder, readProject, writeFiles } from '@crownfall/exchange/node';
+import { projectFolder, readProject, storedName, writeFiles } from '@crownfall/exchange/node';
 import { raterCharts, ratersJson, ratersPage, ratersReport } from '../reports/raters-report.ts';
 import { reportStopped } from '../reports/stopped-report.ts';
 import { EXIT } from '../terminal/failure.ts';
@@ -27,11 +27,13 @@ export async function raters(project: string, options: RatersOptions): Promise<n
   const kept = options.store === true && Object.keys(check.keep).length > 0;
   if (kept) {
     const text = ratersText(check.keep, check.biasesAgainst);
-    await writeFiles(await projectFolder(project), [{ name: RATERS_FILE, text: [text] }]);
+    await writeFiles(await projectFolder(project), [{ name: storedName(project, RATERS_FILE), text: [text] }]);
   }
   if (options.out !== undefined) await writeSummary(options.out, check);
   process.stdout.write(
-    options.json ? `${JSON.stringify(ratersJson(check, kept), null, 2)}\n` : `${ratersReport(check, kept)}\n`,
+    options.json
+      ? `${JSON.stringify(ratersJson(check, kept), null, 2)}\n`
+      : `${ratersReport(check, kept ? storedName(project, RATERS_FILE) : null)}\n`,
   );
   if (options.store && !kept) process.stderr.write('crownfall: no bias is known well enough to keep.\n');
   return options.store && !kept ? EXIT.dataStops : EXIT.done;

@@ -19,7 +19,7 @@ const COLUMNS: readonly Column[] = [
 
 export function calibrationReport(
   outcome: ProjectCalibration,
-  { kept, overridden }: { readonly kept: boolean; readonly overridden: boolean },
+  { kept, overridden }: { readonly kept: string | null; readonly overridden: boolean },
 ): string {
   const { title, season, asOf, calibration, quadratsRead } = outcome;
   const used = calibration?.quadrats.length ?? 0;
@@ -27,7 +27,7 @@ export function calibrationReport(
   if (calibration) lines.push(...fitted(calibration));
   else lines.push('No coefficient was fitted. Missing:', ...outcome.shortfalls.map((one) => `  ${shortfallText(one)}`));
   lines.push('', `${quadratsRead} quadrats: ${used} entered the fit.`, ...notEntered(outcome));
-  if (kept) lines.push('', 'Kept in calibration.json beside project.json; every command now uses it.');
+  if (kept !== null) lines.push('', `Kept in ${kept} beside the project; every command now uses it.`);
   else if (calibration) lines.push('', 'Nothing was kept (--dry-run).');
   if (overridden)
     lines.push('project.json sets dose_coefficient itself, and that counts more: take it out to use this one.');

@@ -7,7 +7,7 @@ import { grouped } from './quantities.ts';
 import { summaryPage } from './summary-page.ts';
 
 /** The whole report as text. */
-export function ratersReport(check: RaterCheck, kept: boolean): string {
+export function ratersReport(check: RaterCheck, kept: string | null): string {
   return [
     `${check.title} – rater check – season ${check.season}, as of ${check.asOf}`,
     '',
@@ -18,7 +18,7 @@ export function ratersReport(check: RaterCheck, kept: boolean): string {
     '',
     biasHeading(check),
     ...check.biases.map((bias) => `  ${biasSentence(bias)}`),
-    ...(kept ? ['', 'Kept in raters.json beside project.json; every command now takes these biases off.'] : []),
+    ...(kept === null ? [] : ['', `Kept in ${kept} beside the project; every command now takes these biases off.`]),
   ].join('\n');
 }
 

@@ -3,7 +3,7 @@ export { type ConvertLayerOptions, convertLayer } from './convert-layer.ts';
 export { type ConvertProjectOptions, type ConvertReport, convertProject } from './convert-project.ts';
 export { Outage } from './outage.ts';
 export { guessInventory, type InventoryGuess } from './read-inventory.ts';
-export { projectFolder, type ReadProjectOptions, readProject } from './read-project.ts';
+export { projectFolder, type ReadProjectOptions, readProject, storedName } from './read-project.ts';
 export {
   type CreateStoreOptions,
   createProjectStore,

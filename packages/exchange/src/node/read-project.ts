@@ -35,6 +35,15 @@ export async function projectFolder(path: string): Promise<string> {
 }
 
 /**
+ * The name under which a project keeps a figure that was fitted to it: `calibration.json` beside `project.json`, but
+ * `town.calibration.json` beside `town.gpkg`, since a folder may hold several such files.
+ */
+export function storedName(path: string, name: string): string {
+  const stem = /^(.+)\.gpkg$/i.exec(basename(path))?.[1];
+  return stem === undefined ? name : `${stem}.${name}`;
+}
+
+/**
  * Reads a project from its folder, its `project.json` or a GeoPackage file: all layers, mapped, in longitude and latitude, with the hash of
  * every file. What is wrong with the data is in `findings`; a missing project gives an empty one with an error. Throws
  * an `Outage` when the disk fails or forbids reading.
@@ -62,7 +71,7 @@ async function readGeoPackage(file: string, options: ReadProjectOptions): Promis
   const folder = new ProjectFolder(dirname(resolve(file)), options, [...input.findings]);
   for (const path of input.imagery) await folder.find('imagery', path, 'warning/left_out');
   folder.findings.push(...swappedLayers(input.layers));
-  return withStoredFigures({ ...input, findings: folder.findings }, folder);
+  return withStoredFigures({ ...input, findings: folder.findings }, folder, file);
 }
 
 async function readLayers(project: ProjectFile, folder: ProjectFolder): Promise<ProjectInput> {
@@ -88,13 +97,13 @@ async function readLayers(project: ProjectFile, folder: ProjectFolder): Promise<
     sources: folder.sources,
     findings,
   };
-  return withStoredFigures(input, folder);
+  return withStoredFigures(input, folder, 'project.json');
 }
 
 /** Raters first: a calibration knows by which readings it was made. */
-async function withStoredFigures(input: ProjectInput, folder: ProjectFolder): Promise<ProjectInput> {
-  const withReaders = await withStored(input, folder, RATERS_FILE, withRaters);
-  return withStored(withReaders, folder, CALIBRATION_FILE, withCalibration);
+async function withStoredFigures(input: ProjectInput, folder: ProjectFolder, file: string): Promise<ProjectInput> {
+  const withReaders = await withStored(input, folder, storedName(file, RATERS_FILE), withRaters);
+  return withStored(withReaders, folder, storedName(file, CALIBRATION_FILE), withCalibration);
 }
 
 /** Figures that a command stored beside the project, laid under its settings; none when there is no such file. */
