@@ -3,11 +3,11 @@
  * itself keeps index, names, versions and journal. Run with GDAL 3.6.2; skipped where `ogrinfo` is not installed.
  */
 import { spawnSync } from 'node:child_process';
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import type { ProjectStore } from '@crownfall/exchange';
-import { convertProject, openProjectStore } from '@crownfall/exchange/node';
+import { convertProject, openProjectStore, readProject } from '@crownfall/exchange/node';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { checkedFile, journalAgrees, plainFile } from '../cases/store-file-checks.ts';
 
@@ -234,5 +234,71 @@ describe.skipIf(!installed)('editing', () => {
     }
     db.close();
     await withStore(async (store) => expect(await store.visits()).toMatchObject([{ did: 'rated' }]));
+  });
+});
+
+describe.skipIf(!installed)('a layer in a GeoPackage that GDAL made', () => {
+  /** The sample's crowns in Florida East, US survey feet (EPSG:2236), beside another layer. */
+  function project(entry: object): string {
+    const home = join(folder, 'home');
+    mkdirSync(home, { recursive: true });
+    const theirs = join(home, 'city.gpkg');
+    gdal(
+      'ogr2ogr',
+      '-t_srs',
+      'EPSG:2236',
+      '-select',
+      'tree_id,host',
+      '-nln',
+      'trees',
+      theirs,
+      join(SAMPLE, 'crowns.geojson'),
+    );
+    gdal('ogr2ogr', '-update', '-nln', 'parcels', theirs, join(SAMPLE, 'blocks.geojson'));
+    const layers = { crowns: { path: 'city.gpkg', ...entry }, pavement: resolve(SAMPLE, 'pavement.geojson') };
+    writeFileSync(join(home, 'project.json'), JSON.stringify({ title: 'T', season: 2026, layers }));
+    return home;
+  }
+
+  test('is read from its table, in its system, numbers of rows left out', async () => {
+    const { layers, findings, sources } = await readProject(project({ table: 'trees' }));
+    expect(findings.filter(({ severity }) => severity === 'error')).toEqual([]);
+    const crowns = layers.crowns;
+    expect([crowns?.crs, crowns?.features.length]).toEqual(['EPSG:2236', 1200]);
+    expect(sources[0]).toMatchObject({ file: 'city.gpkg', sha256: expect.stringMatching(/^[0-9a-f]{64}$/) });
+    for (const [i, { properties, geometry }] of (crowns?.features ?? []).entries()) {
+      const given = sampleCrowns.features[i];
+      expect([properties.tree_id, properties.host, 'fid' in properties]).toEqual([
+        given.properties.tree_id,
+        given.properties.host,
+        false,
+      ]);
+      if (geometry.kind !== 'area') continue;
+      const ours = (given.geometry.coordinates as number[][][])[0];
+      // Two programs' projections there and back: PROJ 9 and ours agree below a millimetre, 1e-8 of a degree.
+      expect(Math.abs(geometry.polygons[0][0][0] - ours[0][0])).toBeLessThan(1e-8);
+      expect(Math.abs(geometry.polygons[0][0][1] - ours[0][1])).toBeLessThan(1e-8);
+    }
+  });
+
+  test('of several tables none is guessed', async () => {
+    const errors = async (entry: object) =>
+      (await readProject(project(entry))).findings.filter(({ severity }) => severity === 'error');
+    const expected = 'parcels, trees';
+    expect(await errors({})).toMatchObject([{ code: 'project-invalid', facts: { got: 'none', expected } }]);
+    rmSync(join(folder, 'home'), { recursive: true });
+    expect(await errors({ table: 'tree' })).toMatchObject([
+      { code: 'project-invalid', facts: { got: 'tree', expected } },
+    ]);
+  });
+
+  test('a project file is read as layers as well: the table of the layer’s name', async () => {
+    const home = join(folder, 'home');
+    mkdirSync(home);
+    const layers = { crowns: '../town.gpkg', pavement: '../town.gpkg' };
+    writeFileSync(join(home, 'project.json'), JSON.stringify({ title: 'T', season: 2026, layers }));
+    const read = await readProject(home);
+    expect(read.layers.crowns?.features).toHaveLength(1200);
+    expect(read.layers.pavement?.features.length).toBeGreaterThan(100);
   });
 });

@@ -17,7 +17,7 @@ import { ownVersion } from './versions.ts';
 
 const ABOUT = `Maps street-tree crowns over pavement, reckons the stained area below them and ranks blocks by it.
 
-A PROJECT is a folder with project.json in it.`;
+A PROJECT is a folder with project.json in it, or one .gpkg file that convert made.`;
 
 const AFTER = `
 Examples:

@@ -1,6 +1,7 @@
 import type { Finding, Place } from '@crownfall/geometry';
 import type { LayerName, RawLayer } from '@crownfall/survey';
 import type { ByteStream } from './byte-stream.ts';
+import type { FeatureTaker } from './geojson/feature-taker.ts';
 
 /** How a project describes one layer's file. */
 export interface LayerEntry {
@@ -11,6 +12,8 @@ export interface LayerEntry {
   readonly fields?: Readonly<Record<string, string>>;
   /** OUR_NAME: the unit the file has it in. */
   readonly units?: Readonly<Record<string, string>>;
+  /** Which table of a GeoPackage; without it the one of the layer's name, or the only one. */
+  readonly table?: string;
   /** Table columns (their names) whose cells are not what they look like: `text`, or JSON text in each cell. */
   readonly types?: Readonly<Record<string, 'text' | 'json'>>;
 }
@@ -30,6 +33,8 @@ export interface LayerSource {
   readonly file?: RandomAccess;
   /** The file of the same name with another extension (`dbf`); null when there is none. */
   readonly beside?: (extension: string) => Promise<ByteStream | null>;
+  /** Reads a GeoPackage; absent where there is no SQLite (a browser): such a file is then of an unknown format. */
+  readonly takeGeoPackage?: (source: Pick<LayerSource, 'entry' | 'layer'>, taker: FeatureTaker) => Promise<void>;
   /** Which layer of a project it is; without it the reader has no field that names a feature. */
   readonly layer?: LayerName;
 }

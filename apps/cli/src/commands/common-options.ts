@@ -8,7 +8,7 @@ export type Finish = (code: number) => void;
 export function projectCommand(name: string, about: string, example: string): Command {
   return new Command(name)
     .description(about)
-    .argument('<PROJECT>', 'folder with project.json')
+    .argument('<PROJECT>', 'folder with project.json, or a .gpkg project file')
     .helpOption('-h, --help', 'print this help')
     .addHelpText('after', `\nExample:\n  ${example}`);
 }

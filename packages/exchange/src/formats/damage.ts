@@ -1,5 +1,5 @@
 import { finding } from '@crownfall/survey';
-import type { FeatureTaker } from '../geojson/feature-collector.ts';
+import type { FeatureTaker } from '../geojson/feature-taker.ts';
 
 /** Tells that a file breaks off or is not as its format asks; what was complete before is kept. */
 export function tellDamage(taker: FeatureTaker, format: string, problem: string): void {

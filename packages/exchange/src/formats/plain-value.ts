@@ -1,5 +1,5 @@
 import { finding } from '@crownfall/survey';
-import type { FeatureTaker } from '../geojson/feature-collector.ts';
+import type { FeatureTaker } from '../geojson/feature-taker.ts';
 
 /**
  * Values of typed formats as a layer holds them: whole numbers of any width as numbers where they fit (else as text),

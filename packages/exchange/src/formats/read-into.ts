@@ -1,7 +1,7 @@
 import { finding } from '@crownfall/survey';
 import { gather } from '../byte-stream.ts';
 import { readCsv } from '../csv/read-csv.ts';
-import type { FeatureTaker } from '../geojson/feature-collector.ts';
+import type { FeatureTaker } from '../geojson/feature-taker.ts';
 import { ONE_STRING_BYTES, takeGeoJson } from '../geojson/read-geojson.ts';
 import { type LayerReading, type LayerSource, placeOf } from '../layer-reading.ts';
 import { type LayerFormat, layerFormat, READABLE_FORMATS } from '../project/layer-format.ts';
@@ -17,7 +17,7 @@ const SNIFFED_BYTES = 4096;
 /** Hands all features of a file to whoever takes them; what is wrong with the file goes to the taker's findings. */
 type TakeFormat = (source: LayerSource, taker: FeatureTaker) => Promise<void>;
 
-const TAKERS: Readonly<Record<Exclude<LayerFormat, 'csv' | 'geojson' | 'geojsonl'>, TakeFormat>> = {
+const TAKERS: Readonly<Record<Exclude<LayerFormat, 'csv' | 'geojson' | 'geojsonl' | 'geopackage'>, TakeFormat>> = {
   shapefile: takeShapefile,
   flatgeobuf: takeFlatGeobuf,
   geoparquet: takeGeoParquet,
@@ -40,10 +40,12 @@ export async function readInto(
   const again = { ...source, bytes: all };
   const format = layerFormat(source.entry.path, head);
   if (format === 'csv') return readCsv(again);
+  const known = format !== null && (format !== 'geopackage' || source.takeGeoPackage !== undefined);
   if (format === 'geojson' || format === 'geojsonl') await takeGeoJson(again, taker, oneStringBytes);
+  else if (format === 'geopackage') await source.takeGeoPackage?.(source, taker);
   else if (format !== null) await TAKERS[format](again, taker);
   for await (const _ of all);
-  if (format !== null) return null;
+  if (known) return null;
   const got = /\.([^./\\]+)$/.exec(source.entry.path)?.[1] ?? 'binary';
   const facts = { got, valid: READABLE_FORMATS };
   return { layer: null, findings: [finding('format-unknown', 'error/stops', placeOf(source), facts)] };

@@ -1,29 +1,10 @@
-import type { Place } from '@crownfall/geometry';
 import type { RawFeature } from '@crownfall/survey';
 import type { FindingSink } from '../finding-sink.ts';
 import { bringToLonLat } from '../layer-in-lonlat.ts';
 import type { LayerReading, LayerSource } from '../layer-reading.ts';
 import { crsOfMember } from './crs-member.ts';
 import { featureIntake } from './feature-intake.ts';
-
-/** Takes in the features of one file, however they arrive. */
-export interface FeatureTaker {
-  readonly place: Place;
-  readonly findings: FindingSink;
-  /** How many features were taken in. */
-  count(): number;
-  /** `row` is the feature's position in the file, from 1; by default one more than the last. */
-  addFeature(feature: unknown, row?: number): void;
-  /** The value of the file's `crs` member (of GeoJSON before RFC 7946). */
-  crsMember(member: unknown): void;
-  /**
-   * What the file says of its system, in any of the ways `resolveCrs` reads; null: it says nothing, and its format does
-   * not say it for it.
-   */
-  statedCrs(text: string | null): void;
-  /** Readers wait for this now and then, so that whoever takes the features can keep up. */
-  ready(): Promise<void>;
-}
+import type { FeatureTaker } from './feature-taker.ts';
 
 /** Takes in the features of one file and makes the layer of them. */
 export interface FeatureCollector extends FeatureTaker {

@@ -1,6 +1,6 @@
 import type { ByteStream } from '../byte-stream.ts';
 import { type JsonBreak, jsonStream, type NotNumbers } from '../json/json-stream.ts';
-import type { FeatureTaker } from './feature-collector.ts';
+import type { FeatureTaker } from './feature-taker.ts';
 
 /** What a stream of features came to. */
 export interface FeatureStreamEnd {

@@ -3,7 +3,7 @@ import type { ByteStream } from '../byte-stream.ts';
 import { decodeText } from '../decode-text.ts';
 import { inWords } from '../json/json-stream.ts';
 import { parseJson } from '../json/parse-json.ts';
-import type { FeatureTaker } from './feature-collector.ts';
+import type { FeatureTaker } from './feature-taker.ts';
 
 /** RFC 8142 leads each text with this; newline-delimited JSON has none. */
 const RECORD_SEPARATOR = 0x1e;

@@ -4,8 +4,9 @@ import { decodeText } from '../decode-text.ts';
 import { findingSink } from '../finding-sink.ts';
 import { inWords, type JsonBreak, type NotNumbers } from '../json/json-stream.ts';
 import type { LayerReading, LayerSource } from '../layer-reading.ts';
-import { type FeatureTaker, featureCollector } from './feature-collector.ts';
+import { featureCollector } from './feature-collector.ts';
 import { streamFeatures } from './feature-stream.ts';
+import type { FeatureTaker } from './feature-taker.ts';
 import { checkGeometry } from './geojson-gate.ts';
 import { isSequence, readSequence } from './geojson-sequence.ts';
 

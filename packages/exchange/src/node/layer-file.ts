@@ -3,10 +3,11 @@ import { basename, dirname, extname, join } from 'node:path';
 import type { LayerEntry, LayerSource, RandomAccess } from '../layer-reading.ts';
 import { type HashedFile, hashedFile } from './hashed-file.ts';
 import { Outage } from './outage.ts';
+import { takeGeoPackage } from './store/take-geopackage.ts';
 
 /** A layer's file on a disk, with the files that belong beside it; all that is read is hashed. */
 export interface LayerFile {
-  readonly source: Pick<LayerSource, 'bytes' | 'entry' | 'file' | 'beside'>;
+  readonly source: Pick<LayerSource, 'bytes' | 'entry' | 'file' | 'beside' | 'takeGeoPackage'>;
   /** Name, SHA-256 and size of every file that was read, the layer's own first; right only after reading. */
   sources(): ReturnType<HashedFile['source']>[];
   close(): Promise<void>;
@@ -36,7 +37,13 @@ export async function layerFile(
   }
 
   return {
-    source: { bytes: main.bytes, entry, file: access.file, beside },
+    source: {
+      bytes: main.bytes,
+      entry,
+      file: access.file,
+      beside,
+      takeGeoPackage: (source, taker) => takeGeoPackage(path, source, taker),
+    },
     sources: () => [main, ...neighbours].map((file) => file.source()),
     close: () => access.close(),
   };

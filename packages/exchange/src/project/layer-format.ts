@@ -8,6 +8,7 @@ export type LayerFormat =
   | 'geoparquet'
   | 'kml'
   | 'gpx'
+  | 'geopackage'
   | 'zip';
 
 /** The formats layers are written in, and the extension of each. */
@@ -23,7 +24,7 @@ export type WrittenFormat = keyof typeof WRITTEN_EXTENSIONS;
 /** What to give when a file is in none of them. */
 export const READABLE_FORMATS =
   'GeoJSON (.geojson, .json), GeoJSON text sequence (.geojsonl), delimited text (.csv, .tsv, .txt), Shapefile (.shp with ' +
-  '.dbf and .prj, or zipped), FlatGeobuf (.fgb), GeoParquet (.parquet), KML (.kml, .kmz), GPX (.gpx)';
+  '.dbf and .prj, or zipped), FlatGeobuf (.fgb), GeoParquet (.parquet), KML (.kml, .kmz), GPX (.gpx), GeoPackage (.gpkg; by programs with a disk)';
 
 const BY_EXTENSION: Readonly<Record<string, LayerFormat>> = {
   geojson: 'geojson',
@@ -36,12 +37,13 @@ const BY_EXTENSION: Readonly<Record<string, LayerFormat>> = {
   tsv: 'csv',
 };
 
-/** How files of the binary formats start: file code of Shapefile 9994 big-endian; magic bytes of the others. */
+/** How files of the binary formats start: file code of Shapefile 9994 big-endian; magic bytes of the others (`SQLite`). */
 const BY_MAGIC: readonly (readonly [LayerFormat, readonly number[]])[] = [
   ['shapefile', [0x00, 0x00, 0x27, 0x0a]],
   ['flatgeobuf', [0x66, 0x67, 0x62, 0x03]],
   ['geoparquet', [0x50, 0x41, 0x52, 0x31]],
   ['zip', [0x50, 0x4b, 0x03, 0x04]],
+  ['geopackage', [0x53, 0x51, 0x4c, 0x69, 0x74, 0x65]],
 ];
 
 /**

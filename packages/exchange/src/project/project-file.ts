@@ -15,7 +15,7 @@ export interface ProjectFile {
 }
 
 const KEYS = ['title', 'season', 'units', 'layers', 'settings'];
-const ENTRY_KEYS = ['path', 'crs', 'fields', 'units', 'types'];
+const ENTRY_KEYS = ['path', 'crs', 'table', 'fields', 'units', 'types'];
 
 /**
  * Reads a `project.json` (see the outside contract). Keys it does not know are told with the nearest known one and left
@@ -96,10 +96,13 @@ class ProjectReader {
       return undefined;
     }
     this.#unknownKeys(value, ENTRY_KEYS, layer);
-    const crs = this.#typed(value, 'crs', 'text', (v): v is string => typeof v === 'string', layer);
+    const isText = (v: unknown): v is string => typeof v === 'string';
+    const crs = this.#typed(value, 'crs', 'text', isText, layer);
+    const table = this.#typed(value, 'table', 'text', isText, layer);
     return {
       path: value.path,
       ...(crs === undefined ? {} : { crs }),
+      ...(table === undefined ? {} : { table }),
       ...this.#texts(value, 'fields', layer),
       ...this.#texts(value, 'units', layer),
       ...this.#texts(value, 'types', layer),

@@ -4,7 +4,7 @@ import { Feature } from 'flatgeobuf/lib/mjs/flat-geobuf/feature.js';
 import { parseProperties } from 'flatgeobuf/lib/mjs/generic/feature.js';
 import { fromGeometry } from 'flatgeobuf/lib/mjs/geojson/geometry.js';
 import { fromByteBuffer, type HeaderMeta } from 'flatgeobuf/lib/mjs/header-meta.js';
-import type { FeatureTaker } from '../../geojson/feature-collector.ts';
+import type { FeatureTaker } from '../../geojson/feature-taker.ts';
 import type { LayerSource } from '../../layer-reading.ts';
 import { type ByteQueue, byteQueue } from '../byte-queue.ts';
 import { problemOf, tellDamage } from '../damage.ts';

@@ -4,7 +4,7 @@ import { type AsyncBuffer, type FileMetaData, parquetMetadataAsync, parquetReadO
 import { wkbToGeojson } from 'hyparquet/src/wkb.js';
 import { compressors } from 'hyparquet-compressors';
 import { gather } from '../../byte-stream.ts';
-import type { FeatureTaker } from '../../geojson/feature-collector.ts';
+import type { FeatureTaker } from '../../geojson/feature-taker.ts';
 import type { LayerSource, RandomAccess } from '../../layer-reading.ts';
 import { problemOf, tellDamage, tellRefusal } from '../damage.ts';
 import { plainProperties } from '../plain-value.ts';

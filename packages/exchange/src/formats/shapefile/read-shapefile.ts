@@ -2,7 +2,7 @@
 import { finding } from '@crownfall/survey';
 import { type ByteStream, gather } from '../../byte-stream.ts';
 import { decodeText } from '../../decode-text.ts';
-import type { FeatureTaker } from '../../geojson/feature-collector.ts';
+import type { FeatureTaker } from '../../geojson/feature-taker.ts';
 import type { LayerSource } from '../../layer-reading.ts';
 import { type ByteQueue, byteQueue } from '../byte-queue.ts';
 import { problemOf, tellDamage } from '../damage.ts';

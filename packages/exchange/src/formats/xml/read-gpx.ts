@@ -1,5 +1,5 @@
 /** GPX 1.0 and 1.1: waypoints as points, routes and tracks as lines. */
-import type { FeatureTaker } from '../../geojson/feature-collector.ts';
+import type { FeatureTaker } from '../../geojson/feature-taker.ts';
 import type { LayerSource } from '../../layer-reading.ts';
 import { tellDamage, tellRefusal } from '../damage.ts';
 import { readXml } from './read-xml.ts';

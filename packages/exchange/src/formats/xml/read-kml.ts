@@ -1,5 +1,5 @@
 /** KML 2.2 (OGC 07-147r2): placemarks with their geometry, name, description, time and extended data. */
-import type { FeatureTaker } from '../../geojson/feature-collector.ts';
+import type { FeatureTaker } from '../../geojson/feature-taker.ts';
 import type { LayerSource } from '../../layer-reading.ts';
 import { tellDamage, tellRefusal } from '../damage.ts';
 import { readXml } from './read-xml.ts';

@@ -1,6 +1,6 @@
 /** Archives that hold one layer: a zipped shapefile, or a KMZ. */
 import { gather, oneChunk } from '../../byte-stream.ts';
-import type { FeatureTaker } from '../../geojson/feature-collector.ts';
+import type { FeatureTaker } from '../../geojson/feature-taker.ts';
 import type { LayerSource } from '../../layer-reading.ts';
 import { problemOf, tellDamage, tellRefusal } from '../damage.ts';
 import { takeShapefile } from '../shapefile/read-shapefile.ts';
