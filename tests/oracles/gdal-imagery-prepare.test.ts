@@ -100,6 +100,6 @@ describe.skipIf(!hasGdal())('what imagery prepare makes', () => {
     const stated = ['imagery', 'prepare', at('nowhere.tif'), '--out', at('stated.tif'), '--crs', 'EPSG:2236', '--json'];
     expect(JSON.parse(crownfall(stated).stdout)).toMatchObject({ written: at('stated.tif'), levels: 3 });
     expect(gdal('gdalsrsinfo', ['-e', '-o', 'epsg', at('stated.tif')])).toContain('EPSG:2236');
-    expect(readdirSync(folder).filter((name) => /parts|partial/.test(name))).toEqual([]);
+    expect(readdirSync(folder).filter((name) => /\.(parts|partial)$/.test(name))).toEqual([]);
   });
 });
