@@ -5,6 +5,7 @@ import { localProject, type ProjectPlace, type StoreLayer } from '../project/pro
 import { servedResults } from '../project/served-results.ts';
 import type { Opened } from '../reckoning/messages.ts';
 import { weighing, wordsOf } from '../state/derived-state.ts';
+import { changeSketch } from './drawing.ts';
 import { applyRecords } from './editing.ts';
 import type { Session } from './session.ts';
 
@@ -81,6 +82,9 @@ async function allowEditing(session: Session, opened: Opened & { stopped: false 
   const weights = weighing(store.get());
   if (weights) await session.reckoner.ask('weigh', weights);
   store.change({ editing: { can: 'yes' } });
+  // A sketch that outlived a crash gets its figures.
+  const { sketch } = store.get();
+  if (sketch) changeSketch(session, sketch);
 }
 
 /** Edits and drafts of a project from the browser's database. */
