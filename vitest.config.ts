@@ -1,3 +1,4 @@
+import { availableParallelism } from 'node:os';
 import { defineConfig } from 'vitest/config';
 
 export default defineConfig({
@@ -9,6 +10,8 @@ export default defineConfig({
       'sample-geo/**/*.test.ts',
     ],
     setupFiles: ['tests/seeded-cases.ts'],
+    // One file per core at a time: the journeys start servers and browsers of their own.
+    maxWorkers: availableParallelism(),
     testTimeout: 60_000,
     hookTimeout: 120_000,
   },

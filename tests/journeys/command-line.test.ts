@@ -140,7 +140,11 @@ describe('a project that cannot be reckoned', () => {
 describe('wrong use ends with 2, the valid words and the nearest one', () => {
   test.each([
     [['rekcon', SAMPLE], 'Did you mean reckon?', 'check, reckon, calibrate, '],
-    [['reckon', SAMPLE, '--ouf', 'x'], 'Did you mean --out?', '--out, --rows, --draws, --seed, --workers, --json'],
+    [
+      ['reckon', SAMPLE, '--ouf', 'x'],
+      'Did you mean --out?',
+      '--out, --rows, --draws, --seed, --workers, --tile, --tiles, --json',
+    ],
     [['reckon', SAMPLE], '--out', 'crownfall reckon --help'],
     [['serve', SAMPLE, '--port', '99999'], '99999', '0 to 65535'],
     [['convert', SAMPLE, '--to', 'x', '--format', 'tiff'], 'tiff', 'geojson, geojsonl, csv'],

@@ -9,6 +9,8 @@ import { severityOfTrees } from './severity-of-trees.ts';
 
 /** Half of the last digit printed on the page. */
 const PRINTED = 0.0005;
+/** The column of the page's table with what a tree adds to its kind's stain. */
+const WEIGHTED = 'g·w·s';
 
 const page = readFileSync(new URL('../../../../docs/methods/severity.md', import.meta.url), 'utf8');
 
@@ -37,7 +39,7 @@ test('the ratings on the page give the figures on the page', () => {
   printed.forEach((row, i) => {
     expect([found[i].treeId, found[i].from, found[i].cause]).toEqual([row.tree_id, row.from, row.cause]);
     const figures = [found[i].share, found[i].lo, found[i].hi, found[i].gateShare, found[i].weightedSeverity];
-    [row.s, row.lo, row.hi, row.g, row['g·w·s']].forEach((text, k) => {
+    [row.s, row.lo, row.hi, row.g, row[WEIGHTED]].forEach((text, k) => {
       expect(Math.abs(figures[k] - Number(text)), `${row.tree_id}, figure ${k}`).toBeLessThanOrEqual(PRINTED);
     });
   });
