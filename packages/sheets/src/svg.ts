@@ -14,22 +14,23 @@ const FONT = "Inter,'Noto Sans','DejaVu Sans',Helvetica,Arial,sans-serif";
 
 /**
  * The drawing as an SVG document, the same text for the same drawing. Its width and height are the paper's millimetres, so
- * it prints true to scale at 100 %. Marks without extent leave nothing.
+ * it prints true to scale at 100 %. Marks without extent leave nothing. Where several stand in one page, each needs a
+ * `prefix` of its own for its ids.
  */
-export function svgText(drawing: Drawing): string {
+export function svgText(drawing: Drawing, prefix = ''): string {
   const { paper, frame } = drawing;
-  const hatches = hatchesOf(drawing);
+  const hatches = hatchesOf(drawing, prefix);
   const ground = groundText(drawing, hatches);
   const marks = drawing.onPaper.map((mark) => paperText(mark, hatches)).join('\n');
   const size = `width="${paper.widthMm}mm" height="${paper.heightMm}mm" viewBox="0 0 ${paper.widthMm} ${paper.heightMm}"`;
   return [
-    `<svg xmlns="http://www.w3.org/2000/svg" ${size} role="img" aria-labelledby="title about" font-family="${FONT}">`,
-    `<title id="title">${escaped(drawing.title)}</title><desc id="about">${escaped(drawing.description)}</desc>`,
-    `<defs><clipPath id="frame"><rect x="${frame.leftMm}" y="${frame.topMm}" width="${frame.widthMm}" height="${frame.heightMm}"/></clipPath>`,
+    `<svg xmlns="http://www.w3.org/2000/svg" ${size} role="img" aria-labelledby="${prefix}title ${prefix}about" font-family="${FONT}">`,
+    `<title id="${prefix}title">${escaped(drawing.title)}</title><desc id="${prefix}about">${escaped(drawing.description)}</desc>`,
+    `<defs><clipPath id="${prefix}frame"><rect x="${frame.leftMm}" y="${frame.topMm}" width="${frame.widthMm}" height="${frame.heightMm}"/></clipPath>`,
     ...[...hatches.entries()].map(([key, id]) => patternText(JSON.parse(key), id)),
     '</defs>',
     `<rect width="${paper.widthMm}" height="${paper.heightMm}" fill="#fff"/>`,
-    `<g clip-path="url(#frame)" stroke-linejoin="round">`,
+    `<g clip-path="url(#${prefix}frame)" stroke-linejoin="round">`,
     `<rect x="${frame.leftMm}" y="${frame.topMm}" width="${frame.widthMm}" height="${frame.heightMm}" fill="${drawing.land}"/>`,
     ground,
     '</g>',
@@ -40,12 +41,12 @@ export function svgText(drawing: Drawing): string {
 
 type Hatches = ReadonlyMap<string, string>;
 
-function hatchesOf(drawing: Drawing): Hatches {
+function hatchesOf(drawing: Drawing, prefix: string): Hatches {
   const styles = [...drawing.ground, ...drawing.onPaper].flatMap((mark) =>
     mark.mark === 'label' || mark.mark === 'text' ? [] : [mark.style.hatch],
   );
   const keys = new Set(styles.filter((hatch) => hatch !== undefined).map((hatch) => JSON.stringify(hatch)));
-  return new Map([...keys].map((key, i) => [key, `hatch${i + 1}`]));
+  return new Map([...keys].map((key, i) => [key, `${prefix}hatch${i + 1}`]));
 }
 
 function patternText({ colour, widthMm, gapMm, crossed }: Hatch, id: string): string {

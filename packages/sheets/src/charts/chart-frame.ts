@@ -1,5 +1,4 @@
-/** What all charts share: the page, its words, axes and grid, as SVG text. No scripts, no outside references. */
-import { type Axis, placeOn } from './axis.ts';
+/** What all charts share: the page and its words as SVG text. No scripts, no outside references. */
 
 /** What a chart says of itself. */
 export interface ChartWords {
@@ -39,7 +38,7 @@ export const CHART = {
 
 const FONT = "Inter,'Noto Sans','DejaVu Sans',Helvetica,Arial,sans-serif";
 const TITLE_PX = 16;
-const TEXT_PX = 12;
+export const TEXT_PX = 12;
 const MARGIN = 16;
 
 /** The whole chart: title, body, note. The same text for the same input. */
@@ -57,31 +56,6 @@ export function chartSvg(
     ...(note === undefined ? [] : [text(MARGIN, height - 10, note, `fill="${CHART.muted}"`)]),
     '</svg>\n',
   ].join('\n');
-}
-
-/** Ticks, grid and title of the horizontal axis. */
-export function acrossAxis(axis: Axis, { left, right, top, bottom }: Plot, title: string): string[] {
-  const lines = axis.ticks.flatMap(({ value, text: words }) => {
-    const x = placeOn(axis, value, [left, right]);
-    return [
-      `<path d="M${px(x)} ${top}V${bottom}" stroke="${CHART.grid}"/>`,
-      text(x, bottom + 16, words, `text-anchor="middle" fill="${CHART.muted}"`),
-    ];
-  });
-  return [...lines, text((left + right) / 2, bottom + 34, title, 'text-anchor="middle"')];
-}
-
-/** Ticks, grid and title of the vertical axis. */
-export function upAxis(axis: Axis, { left, right, top, bottom }: Plot, title: string): string[] {
-  const lines = axis.ticks.flatMap(({ value, text: words }) => {
-    const y = placeOn(axis, value, [bottom, top]);
-    return [
-      `<path d="M${left} ${px(y)}H${right}" stroke="${CHART.grid}"/>`,
-      text(left - 8, y + 4, words, `text-anchor="end" fill="${CHART.muted}"`),
-    ];
-  });
-  const middle = (top + bottom) / 2;
-  return [...lines, text(16, middle, title, `text-anchor="middle" transform="rotate(-90 16 ${px(middle)})"`)];
 }
 
 /** One line of text, its baseline at y. */

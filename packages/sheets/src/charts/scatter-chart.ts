@@ -1,6 +1,8 @@
 /** Points and lines over two axes: observed against fitted, differences against means, gain against effort. */
 import { type Axis, axisOf, placeOn } from './axis.ts';
-import { acrossAxis, CHART, type ChartWords, chartSvg, type Page, px, text, upAxis } from './chart-frame.ts';
+import { acrossAxis, upAxis } from './chart-axes.ts';
+import { CHART, type ChartWords, chartSvg, type Page, px, text } from './chart-frame.ts';
+import { markText } from './chart-marks.ts';
 
 export interface ScatterPoint {
   readonly x: number;
@@ -36,8 +38,7 @@ export function scatterChart(chart: ScatterChart): string {
   const up = axisOf([...chart.points.map(({ y }) => y), ...ends.map(([, y]) => y)], chart.within);
   const at = (x: number, y: number) => placed(across, up, x, y);
   const body = [
-    ...acrossAxis(across, plot, chart.across),
-    ...upAxis(up, plot, chart.up),
+    ...[...acrossAxis(across, plot, chart.across), ...upAxis(up, plot, chart.up)].map(markText),
     ...lines.flatMap((line) => lineText(line, at)),
     ...chart.points.map(({ x, y, label }) => {
       const [left, top] = at(x, y);
