@@ -9,7 +9,8 @@ export default defineConfig({
       'tests/**/*.test.ts',
       'sample-geo/**/*.test.ts',
     ],
-    setupFiles: ['tests/seeded-cases.ts'],
+    globalSetup: ['tests/temporary-home.ts'],
+    setupFiles: ['tests/seeded-cases.ts', 'tests/temporary-folders-removed.ts'],
     // One file per core at a time: the journeys start servers and browsers of their own.
     maxWorkers: availableParallelism(),
     testTimeout: 60_000,

@@ -1,16 +1,15 @@
 /** Broken files, from the project's folder to the survey: each with a finding that says what, where and what to do. */
-import { mkdtemp, rm, writeFile } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
+import { writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { readProject } from '@crownfall/exchange/node';
 import { describeFinding, readSurvey } from '@crownfall/survey';
-import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { beforeEach, describe, expect, test } from 'vitest';
+import { temporaryFolder } from '../temporary-folder.ts';
 
 let folder: string;
 beforeEach(async () => {
-  folder = await mkdtemp(join(tmpdir(), 'bad-input-'));
+  folder = temporaryFolder('bad-input');
 });
-afterEach(() => rm(folder, { recursive: true }));
 
 /** An invented corner: two crowns over one piece of sidewalk. */
 const crown = (id: string, geometry: unknown = { type: 'Point', coordinates: [-80.2, 25.77] }) => ({

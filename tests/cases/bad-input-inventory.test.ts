@@ -1,10 +1,10 @@
 /** Two real, messy inventories (not part of this repository) are read with findings that make sense, and in full. */
 import { existsSync, readFileSync } from 'node:fs';
-import { mkdtemp, rm, writeFile } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
+import { writeFile } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
 import { readProject } from '@crownfall/exchange/node';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
+import { temporaryFolder } from '../temporary-folder.ts';
 
 const SHARED = resolve(process.env.CROWNFALL_SHARED ?? join(import.meta.dirname, '../../../shared'));
 const INVENTORY = join(SHARED, 'data/inventory');
@@ -14,9 +14,8 @@ if (absent) console.warn(`skipped: no inventories in ${INVENTORY} (set CROWNFALL
 describe.skipIf(absent)('real inventories', () => {
   let folder: string;
   beforeAll(async () => {
-    folder = await mkdtemp(join(tmpdir(), 'inventory-'));
+    folder = temporaryFolder('inventory');
   });
-  afterAll(() => rm(folder, { recursive: true }));
 
   async function read(entry: object) {
     await writeFile(

@@ -3,21 +3,20 @@
  * never more time or memory than the file is worth. What was complete before the damage is kept.
  */
 import { spawnSync } from 'node:child_process';
-import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { oneChunk, readLayer } from '@crownfall/exchange';
 import { convertLayer } from '@crownfall/exchange/node';
 import { describeFinding } from '@crownfall/survey';
 import fc from 'fast-check';
 import { type Zippable, zipSync } from 'fflate';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
+import { temporaryFolder } from '../temporary-folder.ts';
 
 let folder: string;
 beforeAll(() => {
-  folder = mkdtempSync(join(tmpdir(), 'hostile-'));
+  folder = temporaryFolder('hostile');
 });
-afterAll(() => rmSync(folder, { recursive: true }));
 
 const bytesOf = (text: string): Uint8Array => new TextEncoder().encode(text);
 

@@ -3,10 +3,10 @@
  * file has 32 MB; `CROWNFALL_LARGE_MB=1100 npx vitest run tests/cases/formats-streaming.test.ts` measures a large one.
  */
 import { spawnSync } from 'node:child_process';
-import { closeSync, mkdtempSync, openSync, rmSync, statSync, writeSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { closeSync, openSync, statSync, writeSync } from 'node:fs';
 import { join, resolve } from 'node:path';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
+import { temporaryFolder } from '../temporary-folder.ts';
 
 const MEGABYTES = Number(process.env.CROWNFALL_LARGE_MB ?? 32);
 /** The program itself and its young garbage take about 200 MB, two row groups unpacked another 100 MB. */
@@ -17,10 +17,9 @@ let count = 0;
 const source = () => join(folder, 'crowns.geojsonl');
 
 beforeAll(() => {
-  folder = mkdtempSync(join(tmpdir(), 'streaming-'));
+  folder = temporaryFolder('streaming');
   count = writeCrowns(source(), MEGABYTES * 2 ** 20);
 }, 3_600_000);
-afterAll(() => rmSync(folder, { recursive: true }));
 
 /** Crowns of 32 corners on a grid of 15 m until the file is so large; answers how many. */
 function writeCrowns(path: string, bytes: number): number {

@@ -1,11 +1,11 @@
 /** Two real, messy inventories (not part of this repository) through the whole path, figures counted by other means. */
-import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { existsSync, readFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { adoptInventory, guessInventory, readProject } from '@crownfall/exchange/node';
 import { readSurvey } from '@crownfall/survey';
 import Papa from 'papaparse';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
+import { temporaryFolder } from '../temporary-folder.ts';
 
 const SHARED = resolve(process.env.CROWNFALL_SHARED ?? join(import.meta.dirname, '../../../shared'));
 const INVENTORY = join(SHARED, 'data/inventory');
@@ -14,9 +14,8 @@ if (absent) console.warn(`skipped: no inventories in ${INVENTORY} (set CROWNFALL
 
 let folder: string;
 beforeAll(() => {
-  folder = mkdtempSync(join(tmpdir(), 'inventory-real-'));
+  folder = temporaryFolder('inventory-real');
 });
-afterAll(() => rmSync(folder, { recursive: true }));
 
 /** The plainest other reading: papaparse alone, every cell as text. */
 function plainRows(name: string): Record<string, string>[] {

@@ -2,20 +2,19 @@
  * An invented inventory with everything that real ones have: guessed, confirmed, taken in, and accounted for row by row.
  * Right answers are worked out by hand beside each row.
  */
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { adoptInventory, guessInventory, readProject } from '@crownfall/exchange/node';
 import { readSurvey } from '@crownfall/survey';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
 import { crownfall } from '../journeys/crownfall-process.ts';
+import { temporaryFolder } from '../temporary-folder.ts';
 
 let folder: string;
 beforeAll(() => {
-  folder = mkdtempSync(join(tmpdir(), 'inventory-'));
+  folder = temporaryFolder('inventory');
   writeFileSync(join(folder, 'trees.csv'), CSV);
 });
-afterAll(() => rmSync(folder, { recursive: true }));
 
 /** Spreads follow 6 + 0.5 · inches, in feet, for the measured maples; spaces between names, units in cells, and so on. */
 const MEASURED = Array.from({ length: 24 }, (_, i) => {

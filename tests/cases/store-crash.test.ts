@@ -4,12 +4,11 @@
  */
 import { spawn } from 'node:child_process';
 import { once } from 'node:events';
-import { mkdtemp, rm } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import type { ProjectStore } from '@crownfall/exchange';
 import { createProjectStore, openProjectStore } from '@crownfall/exchange/node';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { beforeAll, expect, test } from 'vitest';
+import { temporaryFolder } from '../temporary-folder.ts';
 import { checkedFile, journalAgrees } from './store-file-checks.ts';
 
 const KILLS = Number(process.env.STORE_KILLS ?? 30);
@@ -17,9 +16,8 @@ const WRITER = resolve(import.meta.dirname, 'store-crash-writer.ts');
 
 let folder: string;
 beforeAll(async () => {
-  folder = await mkdtemp(join(tmpdir(), 'store-crash-'));
+  folder = temporaryFolder('store-crash');
 });
-afterAll(() => rm(folder, { recursive: true }));
 
 interface Promised {
   readonly step?: number;

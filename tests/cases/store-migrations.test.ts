@@ -1,9 +1,9 @@
 /** Files of every earlier version open, after a copy was put beside them, and hold all they held. */
-import { mkdtemp, readdir, readFile, rm } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
+import { readdir, readFile } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
 import { Outage, openProjectStore, readProject } from '@crownfall/exchange/node';
-import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { beforeEach, describe, expect, test } from 'vitest';
+import { temporaryFolder } from '../temporary-folder.ts';
 import { checkedFile, journalAgrees, plainFile } from './store-file-checks.ts';
 
 const EARLIER = [1];
@@ -12,10 +12,9 @@ const ANA = { author: 'Ana', at: '2026-05-20T10:00:00.000Z' };
 let folder: string;
 let file: string;
 beforeEach(async () => {
-  folder = await mkdtemp(join(tmpdir(), 'store-versions-'));
+  folder = temporaryFolder('store-versions');
   file = join(folder, 'town.gpkg');
 });
-afterEach(() => rm(folder, { recursive: true }));
 
 async function fileOfVersion(version: number): Promise<void> {
   const sql = await readFile(resolve(import.meta.dirname, `store-version-${version}.sql`), 'utf8');

@@ -2,24 +2,12 @@
 import { execFileSync, spawn, spawnSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
 import { once } from 'node:events';
-import {
-  chmod,
-  copyFile,
-  mkdir,
-  mkdtemp,
-  open,
-  readdir,
-  readFile,
-  rm,
-  stat,
-  truncate,
-  writeFile,
-} from 'node:fs/promises';
-import { tmpdir } from 'node:os';
+import { chmod, copyFile, mkdir, open, readdir, readFile, stat, truncate, writeFile } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
 import type { Edit, ProjectStore } from '@crownfall/exchange';
 import { convertProject, createProjectStore, Outage, openProjectStore, readProject } from '@crownfall/exchange/node';
-import { afterAll, afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { afterAll, beforeEach, describe, expect, test } from 'vitest';
+import { temporaryFolder } from '../temporary-folder.ts';
 import { checkedFile, journalAgrees, plainFile } from './store-file-checks.ts';
 
 const ANA = { author: 'Ana', at: '2026-05-20T10:00:00.000Z' };
@@ -33,7 +21,7 @@ const insert = (spread_m: number, note = ''): Edit => ({
 let folder: string;
 let file: string;
 beforeEach(async () => {
-  folder = await mkdtemp(join(tmpdir(), 'store-trouble-'));
+  folder = temporaryFolder('store-trouble');
   file = join(folder, 'town.gpkg');
   const store = await createProjectStore(file);
   await store.applyEdits(
@@ -42,7 +30,6 @@ beforeEach(async () => {
   );
   await store.close();
 });
-afterEach(() => rm(folder, { recursive: true }));
 
 const hash = async (path: string) =>
   createHash('sha256')
@@ -99,7 +86,7 @@ describe('the disk is full', () => {
 
   const tiny = mountedDisk();
   afterAll(() => {
-    if (tiny !== null) spawnSync('sh', ['-c', `umount ${tiny} && rmdir ${tiny}`]);
+    if (tiny !== null) spawnSync('sh', ['-c', `umount ${tiny}`]);
   });
   test.skipIf(tiny === null)('a real small disk: the same, and a conversion leaves nothing behind', async () => {
     const disk = tiny as string;
@@ -128,8 +115,8 @@ describe('the disk is full', () => {
 
 /** A disk of 2 MB in memory, where this machine lets us mount one. */
 function mountedDisk(): string | null {
-  const disk = `/tmp/store-tiny-${process.pid}`;
-  const made = spawnSync('sh', ['-c', `mkdir -p ${disk} && mount -t tmpfs -o size=2m tmpfs ${disk}`]).status === 0;
+  const disk = temporaryFolder('small-disk');
+  const made = spawnSync('sh', ['-c', `mount -t tmpfs -o size=2m tmpfs ${disk}`]).status === 0;
   if (!made) console.warn('skipped: no small disk can be mounted here (needs root)');
   return made ? disk : null;
 }

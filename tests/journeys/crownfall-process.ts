@@ -1,8 +1,6 @@
 /** Runs the real crownfall command as its own process, as a person or a script would. */
 import { type ChildProcess, spawn, spawnSync } from 'node:child_process';
 import { once } from 'node:events';
-import { mkdtempSync } from 'node:fs';
-import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 
 export const ROOT = resolve(import.meta.dirname, '../..');
@@ -25,7 +23,7 @@ export function crownfall(args: readonly string[], environment: Readonly<Record<
   return { code: status, stdout, stderr };
 }
 
-export const temporaryFolder = (): string => mkdtempSync(join(tmpdir(), 'crownfall-journey-'));
+export { temporaryFolder } from '../temporary-folder.ts';
 
 export interface Served {
   readonly url: string;

@@ -1,10 +1,10 @@
 /** A project reckoned tile by tile, in processes of their own, ends in the very files of one run. */
 import { spawnSync } from 'node:child_process';
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
+import { temporaryFolder } from '../temporary-folder.ts';
 
 const ROOT = fileURLToPath(new URL('../..', import.meta.url));
 const FILES = ['blocks.geojson', 'trees.geojson', 'pavement.geojson', 'ledger.csv', 'findings.json'];
@@ -19,13 +19,12 @@ describe('reckon --tile', () => {
   const inFolder = (name: string) => join(folder, name);
 
   beforeAll(() => {
-    folder = mkdtempSync(join(tmpdir(), 'tiles-'));
+    folder = temporaryFolder('tiles');
     expect(crownfall('reckon', 'sample-geo', '--draws', '0', '--out', inFolder('whole')).status).toBe(0);
     for (const tile of ['2/2', '1/2']) {
       expect(crownfall('reckon', 'sample-geo', '--tile', tile, '--out', inFolder('tiles')).status).toBe(0);
     }
   });
-  afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
   test('all tiles together give the files of the whole, byte for byte', () => {
     const run = crownfall(

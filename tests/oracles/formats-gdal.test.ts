@@ -3,11 +3,11 @@
  * write it reads without a word on stderr. Run with GDAL 3.6.2; skipped where `ogr2ogr` is not installed.
  */
 import { spawnSync } from 'node:child_process';
-import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { mkdtempSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { convertLayer } from '@crownfall/exchange/node';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
+import { temporaryFolder } from '../temporary-folder.ts';
 
 const installed = spawnSync('ogr2ogr', ['--version']).status === 0;
 if (!installed) console.warn('skipped: ogr2ogr (Debian: gdal-bin) is not installed');
@@ -23,12 +23,11 @@ interface Feature {
 
 let folder: string;
 beforeAll(() => {
-  folder = mkdtempSync(join(tmpdir(), 'formats-'));
+  folder = temporaryFolder('formats');
   for (const [name, features] of Object.entries(LAYERS)) {
     writeFileSync(join(folder, `${name}.geojson`), JSON.stringify({ type: 'FeatureCollection', features }));
   }
 });
-afterAll(() => rmSync(folder, { recursive: true }));
 
 const square = (x: number, y: number, side: number, hole = false): [number, number][] => {
   const ring: [number, number][] = [

@@ -2,9 +2,8 @@
  * GeoParquet against another Parquet reader (the Rust arrow/parquet crates, by parquet-wasm 0.8.0 and apache-arrow 21.2)
  * and against the specification: OGC GeoParquet 1.1.0, metadata of file and column.
  */
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { readFileSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
-import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { convertLayer } from '@crownfall/exchange/node';
 import { type Table, tableFromIPC, tableToIPC } from 'apache-arrow';
@@ -16,7 +15,8 @@ import {
   WriterPropertiesBuilder,
   writeParquet,
 } from 'parquet-wasm/esm';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
+import { temporaryFolder } from '../temporary-folder.ts';
 
 let folder: string;
 let rows: Table;
@@ -51,13 +51,12 @@ beforeAll(async () => {
   const require = createRequire(import.meta.url);
   const wasm = join(dirname(require.resolve('parquet-wasm/esm')), 'parquet_wasm_bg.wasm');
   initSync({ module: readFileSync(wasm) });
-  folder = mkdtempSync(join(tmpdir(), 'geoparquet-'));
+  folder = temporaryFolder('geoparquet');
   writeFileSync(join(folder, 'in.geojson'), JSON.stringify({ type: 'FeatureCollection', features }));
   await convertLayer(join(folder, 'in.geojson'), join(folder, 'out.parquet'));
   bytes = readFileSync(join(folder, 'out.parquet'));
   rows = tableFromIPC(readParquet(bytes).intoIPCStream());
 });
-afterAll(() => rmSync(folder, { recursive: true }));
 
 const cells = (name: string): unknown[] => [...(rows.getChild(name) ?? [])];
 

@@ -3,12 +3,12 @@
  * what it writes, we read to the same coordinates. Run with GDAL 3.6.2; skipped where `ogrinfo` is not installed.
  */
 import { spawnSync } from 'node:child_process';
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { convertProject, readProject, writeResults } from '@crownfall/exchange/node';
 import { signedArea } from '@crownfall/geometry';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
+import { temporaryFolder } from '../temporary-folder.ts';
 import { smallAssessment } from './gdal-files-assessment.ts';
 
 const installed = spawnSync('ogrinfo', ['--version']).status === 0;
@@ -16,9 +16,8 @@ if (!installed) console.warn('skipped: ogrinfo (Debian: gdal-bin) is not install
 
 let folder: string;
 beforeAll(() => {
-  folder = mkdtempSync(join(tmpdir(), 'gdal-'));
+  folder = temporaryFolder('gdal');
 });
-afterAll(() => rmSync(folder, { recursive: true }));
 
 /** Runs a GDAL program; it must succeed and be silent on stderr. */
 function gdal(program: string, ...args: string[]): string {

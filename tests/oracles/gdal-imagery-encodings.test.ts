@@ -3,14 +3,14 @@
  * of ours, read back and compared with what GDAL itself reads; and a matrix of coordinate systems, compared with where GDAL puts
  * them. packages/imagery tests what our own writer makes, without GDAL.
  */
-import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { bytesPort, type OpenedImagery, openImagery, writeGeoTiff } from '@crownfall/imagery';
 import { beforeAll, describe, expect, test } from 'vitest';
+import { temporaryFolder } from '../temporary-folder.ts';
 import { gdal, gdalLonLats, hasGdal } from './gdal-programs.ts';
 
-const folder = mkdtempSync(join(tmpdir(), 'crownfall-encodings-'));
+const folder = temporaryFolder('encodings');
 const source = join(folder, 'source.tif');
 const [WIDTH, HEIGHT] = [203, 117];
 const TRANSFORM = { originX: 922_000, columnX: 0.5, rowX: 0, originY: 519_900, columnY: 0, rowY: -0.5 };

@@ -1,14 +1,14 @@
 /** Files that `crownfall imagery prepare` makes, under GDAL's eyes. */
 import { execFileSync } from 'node:child_process';
-import { existsSync, mkdtempSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { writeGeoTiff } from '@crownfall/imagery';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { crownfall } from '../journeys/crownfall-process.ts';
+import { temporaryFolder } from '../temporary-folder.ts';
 import { gdal, gdalInfo, hasGdal } from './gdal-programs.ts';
 
-const folder = mkdtempSync(join(tmpdir(), 'crownfall-prepare-'));
+const folder = temporaryFolder('prepare');
 const at = (name: string) => join(folder, name);
 const [WIDTH, HEIGHT] = [1300, 900];
 const co = (...options: string[]) => options.flatMap((option) => ['-co', option]);

@@ -1,14 +1,14 @@
 /** Every image of a varied set of real GeoTIFFs reads as GDAL reads it: samples, overviews, masks, corners, place on the globe. */
-import { existsSync, mkdtempSync, readdirSync, readFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { bytesPort, type Imagery, type OpenedImagery, openImagery, pixelToGround } from '@crownfall/imagery';
 import { describe, expect, test } from 'vitest';
+import { temporaryFolder } from '../temporary-folder.ts';
 import { gdal, gdalInfo, gdalLonLats, hasGdal } from './gdal-programs.ts';
 
 const SHARED = process.env.CROWNFALL_SHARED ?? resolve(import.meta.dirname, '../../../shared');
 const FOLDERS = ['data/geotiff-variety', 'data/aerial-trees'].map((folder) => join(SHARED, folder));
-const folder = mkdtempSync(join(tmpdir(), 'crownfall-variety-'));
+const folder = temporaryFolder('variety');
 
 /** In units of the coordinate system and of a pixel's size: rounding in the products of a transform. */
 const CORNER_TOLERANCE = 1e-9;

@@ -1,12 +1,12 @@
 /** GDAL (gdalinfo, gdal_translate, gdallocationinfo) as the outside reader and writer of GeoTIFFs. */
 import { execFileSync } from 'node:child_process';
-import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { bytesPort, northUp, openImagery, type Raster, writeGeoTiff } from '@crownfall/imagery';
 import { describe, expect, test } from 'vitest';
+import { temporaryFolder } from '../temporary-folder.ts';
 
-const folder = mkdtempSync(join(tmpdir(), 'crownfall-imagery-'));
+const folder = temporaryFolder('imagery');
 /** 0.25 m in US survey feet, 3937/1200 ft per metre. */
 const QUARTER_METRE_FT = (0.25 * 3937) / 1200;
 const TRANSFORM = northUp(1_000_000.5, 1_200_000.25, QUARTER_METRE_FT);

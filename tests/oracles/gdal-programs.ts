@@ -1,8 +1,8 @@
 /** GDAL's programs as outside judges of images (Debian: apt-get install gdal-bin, and python3-gdal for its layout check). */
 import { execFileSync } from 'node:child_process';
-import { mkdtempSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { temporaryFolder } from '../temporary-folder.ts';
 
 /** What a program prints; its warnings are left aside. */
 export function gdal(program: string, args: readonly string[], input?: string): string {
@@ -46,7 +46,7 @@ export function gdalInfo(file: string): GdalInfo {
  * coordinate system. (In one go gdaltransform is a tenth of a metre off in some systems.)
  */
 export function gdalLonLats(file: string, pixels: readonly (readonly [number, number])[]): number[] {
-  const wkt = join(mkdtempSync(join(tmpdir(), 'crownfall-wkt-')), 'system.wkt');
+  const wkt = join(temporaryFolder('wkt'), 'system.wkt');
   writeFileSync(wkt, gdal('gdalsrsinfo', ['-o', 'wkt2', file]));
   const [x, columnX, rowX, y, columnY, rowY] = gdalInfo(file).geoTransform ?? [];
   const ground = pixels.map(([c, r]) => `${x + columnX * c + rowX * r} ${y + columnY * c + rowY * r}`);

@@ -1,8 +1,8 @@
 /** GEOS from C: compiles a program that links GEOS and runs it on doubles. */
 import { spawn, spawnSync } from 'node:child_process';
-import { closeSync, mkdtempSync, openSync, readFileSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { closeSync, openSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { temporaryFolder } from '../temporary-folder.ts';
 
 /**
  * Compiles a C source beside GEOS in a temporary folder; the path of the program.
@@ -10,7 +10,7 @@ import { join } from 'node:path';
  * @throws Error that says what to install, when the compiler or GEOS is missing
  */
 export function compiledWithGeos(source: string): string {
-  const program = join(mkdtempSync(join(tmpdir(), 'crownfall-geos-')), 'program');
+  const program = join(temporaryFolder('geos'), 'program');
   const { error, stderr, status } = spawnSync('cc', ['-O2', source, '-lgeos_c', '-lm', '-o', program], {
     encoding: 'utf8',
   });

@@ -4,8 +4,7 @@
  * (`python3 -c "import exactextract"`).
  */
 import { execFileSync } from 'node:child_process';
-import { mkdtempSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { pixelCoverage, type Region } from '@crownfall/geometry';
 import { bandStatistics, writeGeoTiff } from '@crownfall/imagery';
@@ -87,9 +86,11 @@ found = exact_extract(sys.argv[1], data, ['mean', 'stdev', 'count'], include_col
 print(json.dumps([[f['properties'][k] for k in ('n', 'mean', 'stdev', 'count')] for f in found]))
 `;
 
+import { temporaryFolder } from '../temporary-folder.ts';
+
 describe.skipIf(!hasExactExtract())('zonal statistics', () => {
   test('mean, sd and weight of random polygons as exactextract has them', () => {
-    const folder = mkdtempSync(join(tmpdir(), 'crownfall-zonal-'));
+    const folder = temporaryFolder('zonal');
     const band = Float32Array.from({ length: GRID.width * GRID.height }, (_, i) => 50 + 40 * Math.sin(i * 1.7));
     const transform = { originX: 1000, columnX: 1, rowX: 0, originY: 2000, columnY: 0, rowY: -1 };
     const image = { ...GRID, bands: [band] };

@@ -3,13 +3,13 @@
  * itself keeps index, names, versions and journal. Run with GDAL 3.6.2; skipped where `ogrinfo` is not installed.
  */
 import { spawnSync } from 'node:child_process';
-import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import type { ProjectStore } from '@crownfall/exchange';
 import { convertProject, openProjectStore, readProject } from '@crownfall/exchange/node';
-import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { beforeEach, describe, expect, test } from 'vitest';
 import { checkedFile, journalAgrees, plainFile } from '../cases/store-file-checks.ts';
+import { temporaryFolder } from '../temporary-folder.ts';
 
 const installed = spawnSync('ogrinfo', ['--version']).status === 0;
 if (!installed) console.warn('skipped: ogrinfo (Debian: gdal-bin) is not installed');
@@ -20,11 +20,10 @@ const ANA = { author: 'Ana', at: '2026-05-20T10:00:00.000Z' };
 let folder: string;
 let file: string;
 beforeEach(async () => {
-  folder = mkdtempSync(join(tmpdir(), 'store-gdal-'));
+  folder = temporaryFolder('store-gdal');
   file = join(folder, 'town.gpkg');
   await convertProject(SAMPLE, file, { writer: ANA });
 });
-afterEach(() => rmSync(folder, { recursive: true }));
 
 /** Runs a GDAL program; it must succeed and say nothing on stderr. */
 function gdal(program: string, ...args: string[]): string {

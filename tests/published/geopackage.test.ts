@@ -2,12 +2,12 @@
  * A project file against OGC GeoPackage 1.3 (12-128r18), requirement by requirement, by plain SQL on the file. The same
  * after edits, after results were stored, and after a layer was replaced.
  */
-import { mkdtemp, open, rm } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
+import { open } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
 import { convertProject, openProjectStore } from '@crownfall/exchange/node';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { checkedFile, plainFile } from '../cases/store-file-checks.ts';
+import { temporaryFolder } from '../temporary-folder.ts';
 
 const SAMPLE = resolve(import.meta.dirname, '../../sample-geo');
 const ANA = { author: 'Ana', at: '2026-05-20T10:00:00.000Z' };
@@ -16,7 +16,7 @@ let folder: string;
 let file: string;
 let db: ReturnType<typeof plainFile>;
 beforeAll(async () => {
-  folder = await mkdtemp(join(tmpdir(), 'geopackage-'));
+  folder = temporaryFolder('geopackage');
   file = join(folder, 'town.gpkg');
   await convertProject(SAMPLE, file, { writer: ANA });
   const { store } = await openProjectStore(file);
@@ -39,7 +39,6 @@ beforeAll(async () => {
 });
 afterAll(async () => {
   db.close();
-  await rm(folder, { recursive: true });
 });
 
 type Row = Readonly<Record<string, unknown>>;
