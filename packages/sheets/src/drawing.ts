@@ -64,6 +64,15 @@ export interface TextStyle {
 }
 
 export type GroundMark =
+  /** A picture (JPEG or PNG bytes) over the box from south-west to north-east. */
+  | {
+      readonly mark: 'image';
+      readonly bytes: Uint8Array;
+      readonly west: number;
+      readonly south: number;
+      readonly east: number;
+      readonly north: number;
+    }
   | { readonly mark: 'region'; readonly region: Region; readonly style: Style }
   | { readonly mark: 'line'; readonly line: Coordinates<'plane'>; readonly style: Style }
   | { readonly mark: 'label'; readonly x: number; readonly y: number; readonly text: string; readonly style: TextStyle }
@@ -79,6 +88,8 @@ export type GroundMark =
     };
 
 export type PaperMark =
+  | { readonly mark: 'image'; readonly box: Frame; readonly bytes: Uint8Array }
+  | { readonly mark: 'line'; readonly points: readonly (readonly [number, number])[]; readonly style: Style }
   | { readonly mark: 'box'; readonly box: Frame; readonly style: Style }
   | { readonly mark: 'polygon'; readonly points: readonly (readonly [number, number])[]; readonly style: Style }
   | { readonly mark: 'disc'; readonly x: number; readonly y: number; readonly radiusMm: number; readonly style: Style }
@@ -92,4 +103,11 @@ export function onPaper(drawing: Drawing, x: number, y: number): readonly [xMm: 
     frame.leftMm + frame.widthMm / 2 + (x - centre.x) * perMetre,
     frame.topMm + frame.heightMm / 2 - (y - centre.y) * perMetre,
   ];
+}
+
+/** The room on paper of a picture on the ground. */
+export function imageBox(drawing: Drawing, image: Extract<GroundMark, { mark: 'image' }>): Frame {
+  const [leftMm, topMm] = onPaper(drawing, image.west, image.north);
+  const [rightMm, bottomMm] = onPaper(drawing, image.east, image.south);
+  return { leftMm, topMm, widthMm: rightMm - leftMm, heightMm: bottomMm - topMm };
 }

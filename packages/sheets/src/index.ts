@@ -9,5 +9,17 @@ export { northArrow, scaleBar } from './furniture.ts';
 export { fittingScale } from './map-frame.ts';
 export type { Surroundings } from './map-marks.ts';
 export { MAP, STAIN_CLASSES_M2, STAIN_RAMP, stainClass } from './palette.ts';
+export { LEADING, linesHeightMm, linesOf, textCorners, textMarks } from './pdf/lay-text.ts';
+export {
+  PAPER,
+  type Page,
+  type PageItem,
+  type PageList,
+  type PaperName,
+  type TableCell,
+  type TableRow,
+  type TextTag,
+} from './pdf/page-list.ts';
+export type { SheetFonts } from './pdf/sheet-fonts.ts';
 export { svgText } from './svg.ts';
 export { type TownMapOptions, townMap } from './town-map.ts';

@@ -39,8 +39,11 @@ function joined(value: number): string {
   return value < 0 ? hundredths(value) : ` ${hundredths(value)}`;
 }
 
-/** Ramer 1972, Douglas and Peucker 1973. A closed line is cut at its first point and the one farthest from it. */
-function simplified(points: Float64Array, closed: boolean): readonly number[] {
+/**
+ * The line's vertices that are seen, flat. Ramer 1972, Douglas and Peucker 1973. A closed line is cut at its first point
+ * and the one farthest from it.
+ */
+export function simplified(points: Float64Array, closed: boolean): readonly number[] {
   const count = points.length / 2;
   if (count < 3) return Array.from(points);
   const keep = new Uint8Array(count);

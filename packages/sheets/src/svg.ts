@@ -1,8 +1,11 @@
 /** A drawing list as SVG text: millimetres, one path per run of equal styles, no scripts, no outside references. */
+import { dataAddress } from './data-address.ts';
 import {
   type Drawing,
+  type Frame,
   type GroundMark,
   type Hatch,
+  imageBox,
   onPaper,
   type PaperMark,
   type Style,
@@ -43,7 +46,7 @@ type Hatches = ReadonlyMap<string, string>;
 
 function hatchesOf(drawing: Drawing, prefix: string): Hatches {
   const styles = [...drawing.ground, ...drawing.onPaper].flatMap((mark) =>
-    mark.mark === 'label' || mark.mark === 'text' ? [] : [mark.style.hatch],
+    mark.mark === 'label' || mark.mark === 'text' || mark.mark === 'image' ? [] : [mark.style.hatch],
   );
   const keys = new Set(styles.filter((hatch) => hatch !== undefined).map((hatch) => JSON.stringify(hatch)));
   return new Map([...keys].map((key, i) => [key, `${prefix}hatch${i + 1}`]));
@@ -65,9 +68,9 @@ function groundText(drawing: Drawing, hatches: Hatches): string {
     path = '';
   };
   for (const mark of drawing.ground) {
-    if (mark.mark === 'label' || mark.mark === 'badge') {
+    if (mark.mark === 'label' || mark.mark === 'badge' || mark.mark === 'image') {
       flush();
-      out.push(labelText(drawing, mark));
+      out.push(mark.mark === 'image' ? imageText(imageBox(drawing, mark), mark.bytes) : labelText(drawing, mark));
       continue;
     }
     if (style === undefined || JSON.stringify(mark.style) !== JSON.stringify(style)) {
@@ -112,7 +115,15 @@ function labelText(drawing: Drawing, mark: Extract<GroundMark, { mark: 'label' |
   return disc + textElement(x, y, mark.text, { ...mark.textStyle, anchor: 'middle' }, CENTRED);
 }
 
+function imageText({ leftMm, topMm, widthMm, heightMm }: Frame, bytes: Uint8Array): string {
+  const place = `x="${mm(leftMm)}" y="${mm(topMm)}" width="${mm(widthMm)}" height="${mm(heightMm)}"`;
+  return `<image ${place} preserveAspectRatio="none" href="${dataAddress(bytes)}"/>`;
+}
+
 function paperText(mark: PaperMark, hatches: Hatches): string {
+  if (mark.mark === 'image') return imageText(mark.box, mark.bytes);
+  if (mark.mark === 'line')
+    return pathElement(pathText(Float64Array.from(mark.points.flat()), false), mark.style, hatches);
   if (mark.mark === 'text') return textElement(mark.x, mark.y, mark.text, mark.style);
   if (mark.mark === 'disc')
     return `<circle cx="${mm(mark.x)}" cy="${mm(mark.y)}" r="${mm(mark.radiusMm)}" ${paint(mark.style)}/>`;

@@ -3,7 +3,9 @@ import type { Drawing, PaperMark } from '../drawing.ts';
 import { CHART, escaped, px, TEXT_PX } from './chart-frame.ts';
 
 /** `about` shows when the pointer rests on the mark; it is left away on paper. */
-export type ChartMark = PaperMark & { readonly about?: string };
+export type ChartMark = ShapeMark & { readonly about?: string };
+
+type ShapeMark = Exclude<PaperMark, { readonly mark: 'image' | 'line' }>;
 
 type Place = readonly [x: number, y: number];
 
@@ -74,7 +76,7 @@ export function chartDrawing(
   };
 }
 
-function scaled(mark: PaperMark, by: number, top: number): PaperMark {
+function scaled(mark: ShapeMark, by: number, top: number): PaperMark {
   if (mark.mark === 'text') {
     return {
       ...mark,

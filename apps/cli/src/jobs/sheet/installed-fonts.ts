@@ -1,0 +1,16 @@
+/** The fonts that PDFs embed, from the installed package: Latin letters first, then what other alphabets need. */
+import { readFile } from 'node:fs/promises';
+import { createRequire } from 'node:module';
+import { openFonts } from '@crownfall/sheets/pdf';
+
+const PARTS = ['latin', 'latin-ext', 'cyrillic', 'greek', 'vietnamese'] as const;
+
+/** Opens Inter in both weights. @throws the disk's error when the package's files cannot be read. */
+export async function installedFonts(): Promise<ReturnType<typeof openFonts>> {
+  const require = createRequire(import.meta.url);
+  const files = (weight: number) =>
+    Promise.all(
+      PARTS.map((part) => readFile(require.resolve(`@fontsource/inter/files/inter-${part}-${weight}-normal.woff`))),
+    );
+  return openFonts({ normal: await files(400), bold: await files(700) });
+}
