@@ -120,7 +120,10 @@ describe('an inventory with everything', () => {
     const input = await readProject(join(folder, 'town'));
     const { survey, findings } = readSurvey(input);
     expect(survey.trees).toHaveLength(31);
-    expect(findings.filter(({ where }) => where.layer === 'crowns')).toEqual([]);
+    // Whoever checks the project is told how many crowns were not measured: five, on two bases.
+    const told = findings.filter(({ where }) => where.layer === 'crowns');
+    expect(told.map(({ code, severity }) => `${code} ${severity}`)).toEqual(told.map(() => 'spread-estimated note'));
+    expect(told.reduce((sum, { facts }) => sum + Number(facts.count), 0)).toBe(5);
     const estimated = survey.trees.filter(({ extra }) => extra.spread_from === 'estimated');
     expect(estimated).toHaveLength(5);
     for (const { outlineSdM } of estimated) expect(outlineSdM).toBeGreaterThan(0);

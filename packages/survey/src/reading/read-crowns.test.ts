@@ -151,4 +151,27 @@ describe('crowns', () => {
       'date-impossible warning/left_out T outlined_on',
     ]);
   });
+
+  test('spreads estimated from trunks are told once per basis, with count and error; drawn crowns no more', () => {
+    const tree = (tree_id: string, spread_basis?: string) => ({
+      tree_id,
+      spread_m: 8,
+      outline_sd_m: 0.8,
+      spread_from: 'estimated',
+      ...(spread_basis === undefined ? {} : { spread_basis }),
+    });
+    const { findings } = read(
+      [point(1, 2), tree('A', '34 measured Acer trees of this project')],
+      [point(1, 2.001), tree('B', '34 measured Acer trees of this project')],
+      [point(1, 2.002), tree('C')],
+      [box(1, 2.003, 0.001), tree('D')],
+      [point(1, 2.004), { tree_id: 'E', spread_m: 8, spread_from: 'measured' }],
+    );
+    expect(told(findings)).toEqual(['spread-estimated note/assumed', 'spread-estimated note/assumed']);
+    // Twice 0.8 m of 8 m.
+    expect(findings.map(({ facts }) => facts)).toEqual([
+      { count: 2, basis: '34 measured Acer trees of this project', sd_pct: 20 },
+      { count: 1, basis: 'the trunk', sd_pct: 20 },
+    ]);
+  });
 });
