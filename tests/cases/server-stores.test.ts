@@ -9,7 +9,7 @@ import fc from 'fast-check';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import { temporaryFolder } from '../journeys/crownfall-process.ts';
 import { writeTinyTown } from '../journeys/tiny-town.ts';
-import { postgresMissing, startPostgres, type TestPostgres } from './server-postgres.ts';
+import { postgresMissing, sql, startPostgres, type TestPostgres } from './server-postgres.ts';
 import { fillStore } from './server-running.ts';
 
 const ANN = { author: 'ann', at: '2026-05-20T14:03:00.000Z' };
@@ -399,13 +399,6 @@ test.skipIf(missing !== null)('another program’s writing to the database is na
   expect(seen.stdout).toMatch(/Feature Count: 1/);
   await store.close();
 });
-
-function sql(url: string, text: string): void {
-  const { status, stderr } = spawnSync('psql', ['-q', '-v', 'ON_ERROR_STOP=1', '-d', url, '-c', text], {
-    encoding: 'utf8',
-  });
-  if (status !== 0) throw new Error(stderr);
-}
 
 test.skipIf(missing !== null)('from one file to PostGIS and back nothing changes', async () => {
   if (postgres === null) throw new Error('no server');

@@ -378,7 +378,7 @@ export function storeBehaviour(create: () => Promise<StoreForTest>): void {
       visitedOn: '2026-05-20',
       visitor: 'Ana',
       did: 'rated',
-      details: { wind: 2 },
+      details: { wind: 2, photos: [{ name: 'a', sha256: 'f0' }] },
     };
     const outcome = async (visits: readonly Visit[]) =>
       (await store.addVisits(visits, ANA())).map((each) => each.outcome);
@@ -388,6 +388,11 @@ export function storeBehaviour(create: () => Promise<StoreForTest>): void {
       'differs',
       'added',
     ]);
+    // What a phone sends again may have been put together anew: the content counts, not the order of its fields.
+    const anew = { ...visit, details: { photos: [{ sha256: 'f0', name: 'a' }], wind: 2 } };
+    const otherOrder = Object.fromEntries(Object.entries(anew).reverse()) as unknown as Visit;
+    expect(await outcome([otherOrder])).toEqual(['known']);
+    expect(await outcome([{ ...visit, details: { ...visit.details, wind: 3 } }])).toEqual(['differs']);
     expect(await store.visits({ treeId: 'A' })).toEqual([visit, { ...visit, visitId: 'v2' }]);
     expect(await store.visits({ blockId: 'X' })).toEqual([]);
   });

@@ -274,6 +274,7 @@ export interface ProjectStore {
   blame(layer: LayerName, recordId: number): Promise<Readonly<Record<string, Blame>>>;
 
   addVisits(visits: readonly Visit[], writer: Writer): Promise<readonly VisitOutcome[]>;
+  /** In the order they were added. */
   visits(query?: {
     readonly treeId?: string;
     readonly blockId?: string;

@@ -66,11 +66,11 @@ const applied = (record: StoredRecord): EditOutcome => ({
   record,
 });
 
-/** Null empties a field; new fields come last. */
+/** Null empties a field that is named; new fields come last. */
 function merged(before: StoredRecord['properties'], changes: StoredRecord['properties']): StoredRecord['properties'] {
-  return Object.fromEntries(
-    Object.entries({ ...before, ...changes }).filter(([, value]) => value !== null && value !== undefined),
-  );
+  const isLeft = ([name, value]: readonly [string, unknown]): boolean =>
+    (value !== null && value !== undefined) || !Object.hasOwn(changes, name);
+  return Object.fromEntries(Object.entries({ ...before, ...changes }).filter(isLeft));
 }
 
 async function wasThere(query: Query, layer: LayerName, recordId: number): Promise<boolean> {

@@ -2,12 +2,10 @@
 import type { LayerName } from '@crownfall/survey';
 import { columnValue, contractFields } from '../../store/layer-fields.ts';
 import type { LonLatBox, RecordPage, RecordQuery } from '../../store/project-store.ts';
+import { checkedBox, pageLimit } from '../../store/record-limits.ts';
 import { RECORD_COLUMNS, recordOf, tableOf } from './record-sql.ts';
 import { quoted } from './schema-sql.ts';
 import type { Query } from './sql-session.ts';
-
-const DEFAULT_LIMIT = 1000;
-const MOST = 10_000;
 
 export async function findRecords(query: Query, layer: LayerName, wish: RecordQuery): Promise<RecordPage> {
   const limit = pageLimit(wish.limit);
@@ -30,12 +28,9 @@ export async function countRecords(
   return row.count as number;
 }
 
-/** The page size asked for, or the usual one when it is none from 1 to 10,000. */
-export const pageLimit = (limit: number | undefined): number =>
-  limit !== undefined && Number.isInteger(limit) && limit >= 1 && limit <= MOST ? limit : DEFAULT_LIMIT;
-
 /** A condition on `geom`; west greater than east crosses the 180th meridian. Values are appended. */
-export function boxCondition([west, south, east, north]: LonLatBox, values: unknown[]): string {
+export function boxCondition(bbox: LonLatBox, values: unknown[]): string {
+  const [west, south, east, north] = checkedBox(bbox);
   const halves =
     west <= east
       ? [[west, east]]
@@ -45,7 +40,9 @@ export function boxCondition([west, south, east, north]: LonLatBox, values: unkn
         ];
   const meets = halves.map(([from, to]) => {
     values.push(from, south, to, north);
-    const box = `ST_MakeEnvelope($${values.length - 3}, $${values.length - 2}, $${values.length - 1}, $${values.length}, 4326)`;
+    const [w, so, e, n] = [3, 2, 1, 0].map((back) => `$${values.length - back}::float8`);
+    // A box without width is a line or a point: as a polygon it would meet nothing.
+    const box = `ST_SetSRID(ST_Envelope(ST_MakeLine(ST_MakePoint(${w}, ${so}), ST_MakePoint(${e}, ${n}))), 4326)`;
     return `(geom && ${box} AND ST_Intersects(geom, ${box}))`;
   });
   return `(${meets.join(' OR ')})`;

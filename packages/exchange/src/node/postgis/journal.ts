@@ -32,13 +32,18 @@ export async function treeHistory(query: Query, treeId: string): Promise<ChangeI
   return rows.map(inFull);
 }
 
+/** A change with the whole record as it was before; null where there was none. */
+export interface StepChange extends ChangeInFull {
+  readonly was: JournalState | null;
+}
+
 /** What a step changed, the newest change first. */
-export async function stepChanges(query: Query, step: number): Promise<ChangeInFull[]> {
+export async function stepChanges(query: Query, step: number): Promise<StepChange[]> {
   const rows = await query(
     "SELECT * FROM crownfall.journal WHERE step = $1 AND action IN ('insert', 'update', 'delete') ORDER BY change DESC",
     [step],
   );
-  return rows.map(inFull);
+  return rows.map((row) => ({ ...inFull(row), was: row.before as JournalState | null }));
 }
 
 /** A field that came with an import has the import as its author. */
@@ -84,8 +89,8 @@ function inFull(row: Row): ChangeInFull {
   const after = fieldsOf(row.after as JournalState | null);
   const fields: Record<string, { before: unknown; after: unknown }> = {};
   for (const name of new Set([...before.keys(), ...after.keys()])) {
-    const [was, is] = [before.get(name) ?? null, after.get(name) ?? null];
-    if (was?.text !== is?.text) fields[name] = { before: was?.value ?? null, after: is?.value ?? null };
+    const [was, is] = [before.get(name) ?? NOTHING, after.get(name) ?? NOTHING];
+    if (was.text !== is.text) fields[name] = { before: was.value, after: is.value };
   }
   return { ...changeOf(row), fields };
 }
@@ -95,6 +100,9 @@ interface FieldState {
   /** What two states are compared by. */
   readonly text: string;
 }
+
+/** An empty field and an absent one are the same to the reader of a journal. */
+const NOTHING: FieldState = { value: null, text: 'null' };
 
 function fieldsOf(state: JournalState | null): Map<string, FieldState> {
   if (state === null) return new Map();

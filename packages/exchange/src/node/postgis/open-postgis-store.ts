@@ -1,6 +1,7 @@
 /** Opens a project in PostgreSQL with PostGIS, and makes its tables when there are none. */
 import type { StoreOpening } from '../../store/project-store.ts';
 import { Outage } from '../outage.ts';
+import { migrate } from './migrations.ts';
 import { PostgisStore } from './postgis-store.ts';
 import { FORMAT, schemaSql } from './schema-sql.ts';
 import { type Query, SqlSession } from './sql-session.ts';
@@ -11,7 +12,7 @@ export interface PostgisOptions {
 
 /**
  * The store at `url` (`postgres://user@host/database`), in the schema `crownfall`. An empty database gets its tables, unless it
- * is opened for reading only. Throws an `Outage` when the database cannot be reached, has no PostGIS 3 that could be
+ * is opened for reading only; tables of an earlier format are brought up to date. Throws an `Outage` when the database cannot be reached, has no PostGIS 3 that could be
  * switched on, or holds tables of a newer format.
  */
 export async function openPostgisStore(url: string, { readOnly = false }: PostgisOptions = {}): Promise<StoreOpening> {
@@ -26,6 +27,7 @@ export async function openPostgisStore(url: string, { readOnly = false }: Postgi
         undefined,
       );
     }
+    if (format !== null && format < FORMAT) await bringUpToDate(session, readOnly);
     return { store: new PostgisStore(session), findings: [] };
   } catch (error) {
     await session.close();
@@ -39,6 +41,12 @@ async function formatOf(query: Query): Promise<number | null> {
   if (table.name === null) return null;
   const [row] = await query('SELECT format FROM crownfall.format');
   return row.format as number;
+}
+
+async function bringUpToDate(session: SqlSession, readOnly: boolean): Promise<void> {
+  if (readOnly)
+    throw new Outage('the database holds a project of an earlier format: open it for writing once', undefined);
+  await session.define(async (query) => migrate(query, (await formatOf(query)) ?? FORMAT));
 }
 
 async function makeTables(query: Query): Promise<void> {

@@ -113,7 +113,7 @@ export class PostgisStore implements Store.ProjectStore {
   }
 
   async addVisits(visits: readonly Store.Visit[], writer: Store.Writer): Promise<readonly Store.VisitOutcome[]> {
-    const { value } = await this.#session.write({ ...writer, kind: 'edit' }, async (query) => ({
+    const { value } = await this.#session.write({ ...writer, kind: 'note' }, async (query) => ({
       value: await addVisits(query, visits, writer),
       // Visits stand alone: there is nothing in them to take back.
       isStep: false,
@@ -126,7 +126,7 @@ export class PostgisStore implements Store.ProjectStore {
   }
 
   async saveResults(tables: readonly Store.ResultTable[], writer: Store.Writer): Promise<void> {
-    await this.#session.write({ ...writer, kind: 'edit' }, async (query) => {
+    await this.#session.write({ ...writer, kind: 'note' }, async (query) => {
       await saveResults(query, tables);
       return { value: null, isStep: false };
     });
@@ -134,7 +134,9 @@ export class PostgisStore implements Store.ProjectStore {
 
   resultTables(): Promise<readonly { readonly name: string; readonly count: number }[]> {
     return this.#session.read(async (query) => {
-      const rows = await query('SELECT name, count(*) AS count FROM crownfall.results GROUP BY name ORDER BY name');
+      const rows =
+        await query(`SELECT t.name, count(r.name) AS count FROM crownfall.result_tables t LEFT JOIN crownfall.results r USING (name)
+         GROUP BY t.name ORDER BY t.name`);
       return rows.map(({ name, count }) => ({ name: name as string, count: count as number }));
     });
   }

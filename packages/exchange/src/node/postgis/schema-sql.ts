@@ -9,8 +9,8 @@ import type { FieldType } from '../../store/project-store.ts';
 
 /** Any number that no other program is likely to lock: "crownf" in ASCII. */
 export const WRITE_LOCK = 0x63726f776e66;
-/** Format of these tables. */
-export const FORMAT = 1;
+/** Format of these tables; see migrations.ts. */
+export const FORMAT = 2;
 
 const COLUMN_TYPES: Readonly<Record<FieldType, string>> = {
   text: 'text',
@@ -29,6 +29,19 @@ const literal = (text: string): string => `'${text.replaceAll("'", "''")}'`;
 export function schemaSql(): string {
   return [OWN_TABLES, ...LAYER_NAMES.map(layerSql)].join('\n');
 }
+
+/** Names of the tables of results, those without rows among them. */
+export const RESULT_TABLES = 'CREATE TABLE crownfall.result_tables (name text PRIMARY KEY);';
+
+/** Properties with one field changed; null takes it out, others stay as they are, explicit nulls among them. */
+export const WITH_FIELD = `
+CREATE OR REPLACE FUNCTION crownfall.with_field(properties json, field text, new_value json) RETURNS json LANGUAGE sql IMMUTABLE AS $$
+  SELECT coalesce(json_object_agg(key, val ORDER BY place), '{}') FROM (
+    SELECT e.key, CASE WHEN e.key = field THEN new_value ELSE e.value END AS val, e.place
+    FROM json_each(properties) WITH ORDINALITY AS e(key, value, place)
+    UNION ALL
+    SELECT field, new_value, 1000000 WHERE NOT EXISTS (SELECT 1 FROM json_object_keys(properties) AS k WHERE k = field)
+  ) AS fields WHERE key <> field OR (val IS NOT NULL AND val::text <> 'null') $$;`;
 
 const OWN_TABLES = `
 CREATE SCHEMA crownfall;
@@ -63,6 +76,7 @@ CREATE TABLE crownfall.results (
   name text NOT NULL, result_id bigint NOT NULL, geom geometry(Geometry, 4326), unfit bytea, properties json NOT NULL,
   PRIMARY KEY (name, result_id));
 CREATE INDEX ON crownfall.results USING gist (geom);
+${RESULT_TABLES}
 
 CREATE FUNCTION crownfall.setting(name text) RETURNS text LANGUAGE sql STABLE AS
   $$ SELECT nullif(current_setting('crownfall.' || name, true), '') $$;
@@ -95,13 +109,7 @@ LANGUAGE sql STABLE SECURITY DEFINER SET search_path = pg_catalog, public AS $$
 CREATE FUNCTION crownfall.state_of(geom geometry, unfit bytea, properties json) RETURNS json LANGUAGE sql IMMUTABLE AS $$
   SELECT json_build_object('geometry', encode(coalesce(unfit, ST_AsBinary(geom, 'NDR')), 'hex'), 'properties', properties) $$;
 
-CREATE FUNCTION crownfall.with_field(properties json, field text, new_value json) RETURNS json LANGUAGE sql IMMUTABLE AS $$
-  SELECT coalesce(json_object_agg(key, val ORDER BY place), '{}') FROM (
-    SELECT e.key, CASE WHEN e.key = field THEN new_value ELSE e.value END AS val, e.place
-    FROM json_each(properties) WITH ORDINALITY AS e(key, value, place)
-    UNION ALL
-    SELECT field, new_value, 1000000 WHERE NOT EXISTS (SELECT 1 FROM json_object_keys(properties) AS k WHERE k = field)
-  ) AS fields WHERE val IS NOT NULL AND val::text <> 'null' $$;
+${WITH_FIELD}
 `;
 
 /** A layer's table. `properties` holds the values as given; the columns beside it are for other programs and for finding. */

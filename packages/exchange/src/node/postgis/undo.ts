@@ -1,10 +1,25 @@
 /** Taking back steps: the records of the step become what they were, as a step of its own. */
 import type { LonLatGeometry } from '@crownfall/geometry';
 import { LAYER_NAMES, type LayerName } from '@crownfall/survey';
-import type { ChangeInFull, Properties, RecordKey, UndoOutcome, Writer } from '../../store/project-store.ts';
-import { stepChanges } from './journal.ts';
+import type {
+  ChangeInFull,
+  Properties,
+  RecordKey,
+  StoredRecord,
+  UndoOutcome,
+  Writer,
+} from '../../store/project-store.ts';
+import { type StepChange, stepChanges } from './journal.ts';
 import { projectFacts, putProject } from './project-facts.ts';
-import { deleteRecord, findRecord, hexOf, insertRecord, replaceRecord } from './record-sql.ts';
+import {
+  deleteRecord,
+  findRecord,
+  geometryOfHex,
+  hexOf,
+  insertRecord,
+  type JournalState,
+  replaceRecord,
+} from './record-sql.ts';
 import type { Query, Row, SqlSession } from './sql-session.ts';
 
 /** Imports and results replace whole tables; the journal holds no states of single records for them. */
@@ -99,17 +114,26 @@ function keysOf(changes: readonly RecordKey[]): RecordKey[] {
   return [...keys.values()];
 }
 
-async function restore(query: Query, { layer, recordId, action, fields }: ChangeInFull): Promise<void> {
-  const before = Object.fromEntries(Object.entries(fields).map(([field, values]) => [field, values.before]));
-  if (!isLayer(layer)) return putProject(query, before);
-  if (action === 'insert') return deleteRecord(query, layer, recordId);
-  const current = (await fieldsNow(query, { layer, recordId })) ?? {};
-  const { geometry, ...properties } = { ...current, ...before };
-  const given = Object.entries(properties).filter(([, value]) => value !== null);
-  const record = {
-    geometry: isGeometry(geometry) ? geometry : ({ kind: 'none' } as const),
-    properties: Object.fromEntries(given),
-  };
-  if (action === 'delete') await insertRecord(query, layer, record, recordId);
-  else await replaceRecord(query, { layer, recordId, ...record });
+async function restore(query: Query, { layer, recordId, action, fields, was }: StepChange): Promise<void> {
+  if (!isLayer(layer)) {
+    return putProject(query, Object.fromEntries(Object.entries(fields).map(([name, { before }]) => [name, before])));
+  }
+  if (action === 'insert' || was === null) return deleteRecord(query, layer, recordId);
+  const current = action === 'delete' ? null : await findRecord(query, layer, recordId);
+  if (current === null) {
+    await insertRecord(query, layer, { geometry: geometryOfHex(was.geometry), properties: was.properties }, recordId);
+    return;
+  }
+  const geometry = 'geometry' in fields ? geometryOfHex(was.geometry) : current.geometry;
+  await replaceRecord(query, { layer, recordId, geometry, properties: withBefore(current, fields, was) });
+}
+
+/** The record's values, those of the changed fields as they were: an empty field becomes empty again, an absent one absent. */
+function withBefore({ properties }: StoredRecord, fields: ChangeInFull['fields'], was: JournalState): Properties {
+  const values = new Map(Object.entries(properties));
+  for (const name of Object.keys(fields)) {
+    if (Object.hasOwn(was.properties, name)) values.set(name, was.properties[name]);
+    else values.delete(name);
+  }
+  return Object.fromEntries(values);
 }

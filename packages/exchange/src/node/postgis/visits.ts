@@ -1,5 +1,6 @@
 /** Visits: added once under the client's id, never changed. */
 import type { Visit, VisitOutcome, Writer } from '../../store/project-store.ts';
+import { sameVisit } from '../../store/same-visit.ts';
 import type { Query, Row } from './sql-session.ts';
 
 export async function addVisits(query: Query, visits: readonly Visit[], writer: Writer): Promise<VisitOutcome[]> {
@@ -32,13 +33,14 @@ async function addVisit(query: Query, visit: Visit, { author, at }: Writer): Pro
   return 'added';
 }
 
+/** In the order they were added. */
 export async function findVisits(
   query: Query,
   { treeId, blockId, from }: { readonly treeId?: string; readonly blockId?: string; readonly from?: string },
 ): Promise<Visit[]> {
   const rows = await query(
     `SELECT * FROM crownfall.visits WHERE ($1::text IS NULL OR tree_id = $1) AND ($2::text IS NULL OR block_id = $2)
-     AND ($3::text IS NULL OR visited_on >= $3) ORDER BY visited_on, number`,
+     AND ($3::text IS NULL OR visited_on >= $3) ORDER BY number`,
     [treeId ?? null, blockId ?? null, from ?? null],
   );
   return rows.map(visitOf);
@@ -50,15 +52,3 @@ function visitOf(row: Row): Visit {
   const { visit_id: visitId, visited_on: visitedOn, visitor, did } = row as Record<string, string>;
   return { visitId, visitedOn, visitor, did, ...Object.fromEntries(given) };
 }
-
-/** Key order does not matter. */
-function sameVisit(a: Visit, b: Visit): boolean {
-  return sorted(a) === sorted(b);
-}
-
-const sorted = (value: unknown): string =>
-  JSON.stringify(value, (_key, each: unknown) =>
-    typeof each === 'object' && each !== null && !Array.isArray(each)
-      ? Object.fromEntries(Object.entries(each).sort(([a], [b]) => (a < b ? -1 : 1)))
-      : each,
-  );

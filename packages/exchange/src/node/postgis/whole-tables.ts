@@ -3,7 +3,8 @@ import type { LonLatGeometry } from '@crownfall/geometry';
 import type { LayerName } from '@crownfall/survey';
 import { contractFields } from '../../store/layer-fields.ts';
 import type { LayerImport, Properties, RecordQuery, ResultPage, ResultTable } from '../../store/project-store.ts';
-import { boxCondition, pageLimit } from './find-records.ts';
+import { pageLimit } from '../../store/record-limits.ts';
+import { boxCondition } from './find-records.ts';
 import { columnsOf, geometryOfWkb, tableOf } from './record-sql.ts';
 import { quoted } from './schema-sql.ts';
 import type { Query } from './sql-session.ts';
@@ -61,9 +62,11 @@ const JSON_TYPES: Readonly<Record<string, string>> = {
 
 export async function saveResults(query: Query, tables: readonly ResultTable[]): Promise<void> {
   await query('DELETE FROM crownfall.results');
+  await query('DELETE FROM crownfall.result_tables');
   for (const { name, rows } of tables) {
     if (!/^[a-z0-9_]+$/.test(name))
       throw new RangeError(`result table: expected lower-case letters, digits, underscores, got ${name}`);
+    await query('INSERT INTO crownfall.result_tables VALUES ($1)', [name]);
     let id = 0;
     let portion: object[] = [];
     for (const { geometry, properties } of rows) {

@@ -9,14 +9,12 @@ import type {
   ResultPage,
   StoredRecord,
 } from '../../store/project-store.ts';
+import { checkedBox, pageLimit } from '../../store/record-limits.ts';
 import { type LayerTable, readLayerTable, rtreeName } from './layer-table.ts';
 import { geometryOf, type RecordRow, recordColumns, recordOf, type Shape } from './record-rows.ts';
 import { rtreeExtent } from './rtree-extent.ts';
 import { literal, quoted } from './sql-names.ts';
 import type { Connection } from './sqlite-module.ts';
-
-const MOST_PER_PAGE = 10_000;
-const USUAL_PER_PAGE = 1000;
 
 /** Told of a geometry that another program wrote and that cannot be read: the record counts as without one. */
 export type OnUnreadable = (recordId: number, problem: string) => void;
@@ -47,7 +45,7 @@ export class RecordReader {
   }
 
   page(layer: string, query: RecordQuery): RecordPage {
-    const limit = limitOf(query.limit);
+    const limit = pageLimit(query.limit);
     const records: StoredRecord[] = [];
     for (const record of this.#matching(layer, query)) {
       if (records.length === limit) return { records, next: records[limit - 1].recordId };
@@ -145,14 +143,6 @@ export class RecordReader {
   }
 }
 
-function limitOf(limit: number | undefined): number {
-  if (limit === undefined) return USUAL_PER_PAGE;
-  if (!Number.isInteger(limit) || limit < 1 || limit > MOST_PER_PAGE) {
-    throw new RangeError(`expected a limit from 1 to ${MOST_PER_PAGE}, got ${limit}`);
-  }
-  return limit;
-}
-
 function meetsBox(row: RecordRow, { placeless }: RecordQuery, bbox: LonLatBox): boolean {
   const geometry = geometryOf(row[3]);
   return isPlaceless(geometry) ? placeless === true : geometryMeetsBox(geometry, bbox);
@@ -241,14 +231,6 @@ function nearBox(table: LayerTable, { bbox, placeless }: RecordQuery, db: Connec
   const near = boxes.map(() => `SELECT id FROM ${quoted(rtreeName(table.name))} WHERE ${inBox}`).join(' UNION ');
   const alone = placeless ? ` OR t.${quoted(table.geometry)} IS NULL` : '';
   return { where: `(t.fid IN (${near})${alone})`, values: boxes.flatMap(([from, to]) => [from, to, south, north]) };
-}
-
-function checkedBox(bbox: LonLatBox): LonLatBox {
-  const [, south, , north] = bbox;
-  if (bbox.length !== 4 || !bbox.every(Number.isFinite) || south > north) {
-    throw new RangeError(`expected west, south, east, north with south not above north, got ${bbox.join(', ')}`);
-  }
-  return bbox;
 }
 
 interface LayerRow {

@@ -1,4 +1,5 @@
 import type { Visit, VisitOutcome } from '../../store/project-store.ts';
+import { sameVisit } from '../../store/same-visit.ts';
 import type { Connection } from './sqlite-module.ts';
 
 interface VisitRow {
@@ -23,7 +24,7 @@ export function addVisits(db: Connection, visits: readonly Visit[]): VisitOutcom
     const row = rowOf(visit);
     const stored = known.get(visit.visitId) as VisitRow | undefined;
     if (stored === undefined) insert.run(row);
-    const outcome = stored === undefined ? 'added' : sameVisit(stored, row) ? 'known' : 'differs';
+    const outcome = stored === undefined ? 'added' : sameVisit(visitOf(stored), visit) ? 'known' : 'differs';
     return { visitId: visit.visitId, outcome };
   });
 }
@@ -55,10 +56,6 @@ function rowOf(visit: Visit): VisitRow {
     note: visit.note ?? null,
     details: visit.details === undefined ? null : JSON.stringify(visit.details),
   };
-}
-
-function sameVisit(a: VisitRow, b: VisitRow): boolean {
-  return (Object.keys(b) as (keyof VisitRow)[]).every((name) => a[name] === b[name]);
 }
 
 function visitOf(row: VisitRow): Visit {
