@@ -59,6 +59,9 @@ export {
   type StreetNetwork,
 } from './streets/blocks-from-streets.ts';
 export { type Extent, squareCells } from './streets/square-cells.ts';
+export type { WalkEnds } from './tour/short-tour.ts';
+export type { StreetWalkOptions, WalkPlace } from './tour/street-walk.ts';
+export { type DayEnds, walkInGroups, walkingOrder } from './tour/walking-order.ts';
 export type { Degrees, Fraction, Metres, SquareMetres } from './units.ts';
 export { degrees, fraction, METRES_PER_FOOT, metres, squareMetres } from './units.ts';
 export { type ReadRegion, type ReadRegionOptions, readRegion } from './validity/read-region.ts';

@@ -17,6 +17,8 @@ export interface PlanarLines {
 }
 
 export interface Cycles {
+  /** The half-edge that follows each, along the same face. */
+  readonly next: Int32Array;
   /** Cycle to the left of each half-edge. */
   readonly of: Int32Array;
   /** Nodes of each cycle, in walking order. */
@@ -39,7 +41,7 @@ export function cyclesOf(lines: PlanarLines): Cycles {
     }
     nodes.push(walked);
   }
-  return { of, nodes, area: nodes.map((walked) => signedArea(ringThrough(lines, walked))) };
+  return { next, of, nodes, area: nodes.map((walked) => signedArea(ringThrough(lines, walked))) };
 }
 
 /** The line work without dangling ends and without bridges between loops: every edge left has two different faces. */

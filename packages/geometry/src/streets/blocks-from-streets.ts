@@ -3,11 +3,10 @@
  */
 import type { Finding, GeometryFindingCode } from '../finding.ts';
 import { enclosingFaces } from '../line/face-nesting.ts';
-import { type NodedLines, nodedLines } from '../line/noding.ts';
 import { type Cycles, cyclesOf, type PlanarLines, simpleRings, withoutDeadEnds } from '../line/planar-faces.ts';
 import { regionArea, regionCentroid } from '../outline/region-measures.ts';
 import type { Region, Ring } from '../ring.ts';
-import { gapConnectors } from './street-gaps.ts';
+import { CELLS_PER_METRE, DEFAULT_GAP_M, leftOut, planarStreets } from './planar-streets.ts';
 
 export interface BlockOptions {
   /** Smaller faces (medians, traffic islands, slip lanes) are not blocks, m². */
@@ -38,10 +37,6 @@ export interface StreetNetwork {
   readonly enclosedM2: number;
 }
 
-/** Cells per metre: crossings are rounded to 1 mm. A power of two, so that the change of unit is exact. */
-const CELLS_PER_METRE = 2 ** 10;
-const DEFAULT_GAP_M = 0.5;
-
 /**
  * The bounded faces of the street network, at least `minAreaM2` large, with holes where other streets lie inside a face
  * without reaching its border.
@@ -62,71 +57,20 @@ export function blocksFromStreets(lines: readonly Float64Array[], options: Block
   const gapM = options.gapM ?? DEFAULT_GAP_M;
   if (!(options.minAreaM2 >= 0)) throw new RangeError(`expected a least area from 0 m², got ${options.minAreaM2}`);
   if (!(gapM >= 0)) throw new RangeError(`expected a gap from 0 m, got ${gapM}`);
-  const { usable, findings } = usableLines(lines);
-  const connectors = gapConnectors(usable, gapM * CELLS_PER_METRE);
-  const streets = withoutDeadEnds(eachOnce(nodedLines(segmentsOf(usable, connectors))));
+  const { network: all, findings, gapsClosed } = planarStreets(lines, gapM);
+  const streets = withoutDeadEnds(all);
   const cycles = cyclesOf(streets);
   const faces = facesOf(streets, cycles);
   const blocks = inOrder(faces.filter((face) => regionArea(face) >= options.minAreaM2));
   const nothing: Finding<GeometryFindingCode>[] =
-    blocks.length > 0 ? [] : [finding('streets-enclose-nothing', {}, { streets: lines.length })];
+    blocks.length > 0 ? [] : [leftOut('streets-enclose-nothing', {}, { streets: lines.length })];
   const network = measured(streets, cycles, faces);
   const facesTooSmall = faces.length - blocks.length;
   return {
     blocks,
     findings: [...findings, ...nothing],
-    network: { ...network, gapsClosed: connectors.length / 4, facesTooSmall },
+    network: { ...network, gapsClosed, facesTooSmall },
   };
-}
-
-/** Lines in whole grid cells, without repeated points. */
-function usableLines(lines: readonly Float64Array[]) {
-  const usable: Float64Array[] = [];
-  const findings: Finding<GeometryFindingCode>[] = [];
-  lines.forEach((line, i) => {
-    const where = { feature: `#${i + 1}` };
-    if (!line.every(Number.isFinite)) {
-      findings.push(finding('coordinates-not-finite', where, {}));
-      return;
-    }
-    const onGrid = distinctCells(line);
-    if (onGrid.length < 4) findings.push(finding('line-too-short', where, { got: onGrid.length / 2 }));
-    else usable.push(onGrid);
-  });
-  return { usable, findings };
-}
-
-function distinctCells(line: Float64Array): Float64Array {
-  const kept: number[] = [];
-  for (let i = 0; i + 1 < line.length; i += 2) {
-    const x = Math.round(line[i] * CELLS_PER_METRE);
-    const y = Math.round(line[i + 1] * CELLS_PER_METRE);
-    if (kept.length === 0 || x !== kept[kept.length - 2] || y !== kept[kept.length - 1]) kept.push(x, y);
-  }
-  return Float64Array.from(kept);
-}
-
-function segmentsOf(lines: readonly Float64Array[], connectors: Float64Array): Float64Array {
-  const out: number[] = [];
-  for (const line of lines) {
-    for (let i = 0; i + 3 < line.length; i += 2) out.push(line[i], line[i + 1], line[i + 2], line[i + 3]);
-  }
-  const all = new Float64Array(out.length + connectors.length);
-  all.set(out);
-  all.set(connectors, out.length);
-  return all;
-}
-
-function eachOnce(noded: NodedLines): PlanarLines {
-  const keys = new Set<number>();
-  const count = noded.x.length;
-  noded.from.forEach((a, e) => {
-    const b = noded.to[e];
-    keys.add(Math.min(a, b) * count + Math.max(a, b));
-  });
-  const from = Int32Array.from(keys, (key) => Math.floor(key / count));
-  const to = Int32Array.from(keys, (key) => key % count);
-  return { x: noded.x, y: noded.y, from, to };
 }
 
 /** Each bounded face with the outsides of the parts that lie in it as holes. */
@@ -175,12 +119,4 @@ function measured(streets: PlanarLines, cycles: Cycles, faces: readonly Region[]
     facesM2: faces.reduce((sum, face) => sum + regionArea(face), 0),
     enclosedM2: outermost.reduce((sum, c) => sum - cycles.area[c], 0) / CELLS_PER_METRE ** 2,
   };
-}
-
-function finding(
-  code: GeometryFindingCode,
-  where: Finding['where'],
-  facts: Finding['facts'],
-): Finding<GeometryFindingCode> {
-  return { code, severity: 'warning', effect: 'left_out', where, facts };
 }

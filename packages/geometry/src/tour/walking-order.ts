@@ -1,0 +1,112 @@
+/** In which order trees are walked to, and blocks of a day: docs/methods/walking-order.md. */
+import { MOST_PLACES, shortWalk, type WalkEnds } from './short-tour.ts';
+import { type StreetWalkOptions, streetCosts, type WalkPlace } from './street-walk.ts';
+
+/**
+ * Positions of the places in the order of a short walk along the streets' sides, begun and ended where told. More than 1,500
+ * places are split in halves, west and east or south and north, and walked one part after another. No places give none.
+ * @throws RangeError for ends that are no place
+ * @example walkingOrder([{ x: 0, y: 0 }, { x: 9, y: 0 }, { x: 4, y: 0 }], { start: 1 }) // [1, 2, 0]
+ */
+export function walkingOrder(
+  places: readonly WalkPlace[],
+  options: StreetWalkOptions & WalkEnds = {},
+): readonly number[] {
+  if (places.length === 0) return [];
+  if (places.length >= MOST_PLACES) return walkInGroups(halved(places), options);
+  return Array.from(shortWalk(streetCosts(places, options), places.length, options));
+}
+
+/** Where a day begins and ends: positions in the plane, m. */
+export interface DayEnds {
+  readonly from?: { readonly x: number; readonly y: number };
+  readonly to?: { readonly x: number; readonly y: number };
+}
+
+/**
+ * Positions of the places of several groups (blocks), group after group: the groups in the order of a short walk between
+ * their middles, each begun at its place nearest to where the one before ended, and ended near to the next.
+ * @example walkInGroups([{ x: 0, y: 0, group: 'a' }, { x: 50, y: 0, group: 'b' }, { x: 5, y: 0, group: 'a' }]) // [0, 2, 1]
+ */
+export function walkInGroups(
+  places: readonly (WalkPlace & { readonly group: string | number })[],
+  options: StreetWalkOptions & DayEnds = {},
+): readonly number[] {
+  const groups = new Map<string | number, number[]>();
+  places.forEach(({ group }, i) => {
+    const own = groups.get(group);
+    if (own === undefined) groups.set(group, [i]);
+    else own.push(i);
+  });
+  const members = orderedGroups([...groups.values()], places, options);
+  const out: number[] = [];
+  let at = options.from;
+  members.forEach((own, k) => {
+    const next = members[k + 1]?.map((i) => places[i]);
+    const ahead = next === undefined ? options.to : middleOf(next);
+    const here = own.map((i) => places[i]);
+    const start = at === undefined ? undefined : nearest(here, at);
+    const wanted = ahead === undefined ? undefined : nearest(here, ahead);
+    const ends = {
+      ...(start === undefined ? {} : { start }),
+      ...(wanted === undefined || wanted === start ? {} : { end: wanted }),
+    };
+    for (const i of walkingOrder(here, { ...options, ...ends })) out.push(own[i]);
+    at = places[out[out.length - 1]];
+  });
+  return out;
+}
+
+type Point = { readonly x: number; readonly y: number };
+
+function orderedGroups(
+  groups: readonly (readonly number[])[],
+  places: readonly WalkPlace[],
+  { from, to, ...streets }: StreetWalkOptions & DayEnds,
+): readonly (readonly number[])[] {
+  const stops: Point[] = groups.map((own) => {
+    const here = own.map((i) => places[i]);
+    return here[nearest(here, middleOf(here))];
+  });
+  const ends: { start?: number; end?: number } = {};
+  if (from !== undefined) ends.start = stops.push(from) - 1;
+  if (to !== undefined) ends.end = stops.push(to) - 1;
+  const order = walkingOrder(
+    stops.map(({ x, y }) => ({ x, y })),
+    { ...streets, ...ends },
+  );
+  return order.filter((i) => i < groups.length).map((i) => groups[i]);
+}
+
+function middleOf(points: readonly Point[]): Point {
+  const sum = points.reduce((total, { x, y }) => ({ x: total.x + x, y: total.y + y }), { x: 0, y: 0 });
+  return { x: sum.x / points.length, y: sum.y / points.length };
+}
+
+function nearest(points: readonly Point[], { x, y }: Point): number {
+  const away = (i: number) => Math.hypot(points[i].x - x, points[i].y - y);
+  return points.reduce((best, _, i) => (away(i) < away(best) ? i : best), 0);
+}
+
+/** Each half in turn, cut across the longer side, until none has too many. */
+function halved(places: readonly WalkPlace[]): (WalkPlace & { group: number })[] {
+  const out: (WalkPlace & { group: number })[] = places.map((place) => ({ ...place, group: 0 }));
+  let groups = 0;
+  const cut = (own: readonly number[]) => {
+    if (own.length < MOST_PLACES) {
+      const group = groups++;
+      for (const i of own) out[i].group = group;
+      return;
+    }
+    const span = (axis: 'x' | 'y') => {
+      const values = own.map((i) => places[i][axis]);
+      return values.reduce((a, b) => Math.max(a, b)) - values.reduce((a, b) => Math.min(a, b));
+    };
+    const axis = span('x') >= span('y') ? 'x' : 'y';
+    const sorted = own.toSorted((i, k) => places[i][axis] - places[k][axis] || i - k);
+    cut(sorted.slice(0, sorted.length >> 1));
+    cut(sorted.slice(sorted.length >> 1));
+  };
+  cut([...places.keys()]);
+  return out;
+}
