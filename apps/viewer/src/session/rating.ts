@@ -1,6 +1,8 @@
 /** Rating trees one after another in walking order. */
+
+import { blockWalk } from '../outline/block-walk.ts';
 import { missingFrom, type RatingDraft, ratingRecord } from '../outline/rating-draft.ts';
-import { walkingOrder } from '../outline/walking-order.ts';
+import type { AppState } from '../state/app-state.ts';
 import { rankedBlocks, wordsOf } from '../state/derived-state.ts';
 import { chooseTree, freshRating, rememberRater, saveDraft, treeFeature } from './drawing.ts';
 import { makeEdit } from './editing.ts';
@@ -32,14 +34,9 @@ export async function saveRating(session: Session): Promise<void> {
 /** Chooses the next (1) or last (−1) tree without a rating, in walking order, block by block as they rank. */
 export async function goToUnrated(session: Session, step: 1 | -1): Promise<void> {
   const { store } = session;
-  const { treeId } = store.get();
-  const stops = walk(session);
-  const at = stops.findIndex((each) => each.treeId === treeId);
-  for (let i = 1; i <= stops.length; i++) {
-    const next = stops[((((at < 0 && step < 0 ? 0 : at) + step * i) % stops.length) + stops.length) % stops.length];
-    if (next.rated || next.treeId === treeId) continue;
-    await chooseTree(session, next.treeId);
-    return showTree(session, next.treeId);
+  for (const treeId of unratedAhead(session, step)) {
+    await chooseTree(session, treeId);
+    return showTree(session, treeId);
   }
   store.change({ notice: wordsOf(store.get()).rating.allRated });
 }
@@ -49,32 +46,50 @@ function showTree(session: Session, treeId: string): void {
   if (at) session.map?.flyTo(at, 20);
 }
 
-interface Stop {
-  readonly treeId: string;
-  readonly rated: boolean;
+/** Trees without a rating, from the chosen tree on and round; a block's walk is worked out when it is reached. */
+function* unratedAhead({ store }: Session, step: 1 | -1): Generator<string> {
+  const state = store.get();
+  const blocks = blocksAhead(state);
+  const walks = step === 1 ? blocks : blocks.toReversed();
+  const home = Math.max(
+    0,
+    walks.findIndex(({ trees }) => trees.some((tree) => idOf(tree) === state.treeId)),
+  );
+  const order = [...walks.slice(home), ...walks.slice(0, home)].filter(({ trees }) => trees.some(isUnrated));
+  let passed: readonly GeoJSON.Feature[] = [];
+  for (const [k, { trees, outline }] of order.entries()) {
+    const walk = blockWalk(trees, outline);
+    const ahead = step === 1 ? walk : walk.toReversed();
+    const at = k === 0 ? ahead.findIndex((tree) => idOf(tree) === state.treeId) : -1;
+    if (k === 0) passed = ahead.slice(0, Math.max(0, at));
+    for (const tree of ahead.slice(at + 1)) if (isUnrated(tree)) yield idOf(tree);
+  }
+  for (const tree of passed) if (isUnrated(tree)) yield idOf(tree);
 }
 
-/** All trees in the order of a walk: the chosen block first, then blocks by rank. */
-function walk({ store }: Session): readonly Stop[] {
-  const state = store.get();
+interface BlockTrees {
+  readonly trees: readonly GeoJSON.Feature[];
+  readonly outline: GeoJSON.Feature | undefined;
+}
+
+/** The chosen block first, then blocks by rank, at last the trees of no block. */
+function blocksAhead(state: AppState): readonly BlockTrees[] {
   const byBlock = new Map<string, GeoJSON.Feature[]>();
   for (const feature of state.layers?.trees.features ?? []) {
     const block = String(feature.properties?.block_id ?? '');
     byBlock.set(block, [...(byBlock.get(block) ?? []), feature]);
   }
+  const outlines = new Map(state.layers?.blocks.features.map((each) => [String(each.properties?.block_id), each]));
   const ranked = rankedBlocks(state).map(({ blockId }) => blockId);
   const start = Math.max(0, ranked.indexOf(state.blockId ?? ''));
-  const blocks = [...ranked.slice(start), ...ranked.slice(0, start), ''];
-  return blocks.flatMap((block) => stopsOf(byBlock.get(block) ?? []));
+  const ids = [...ranked.slice(start), ...ranked.slice(0, start), ''];
+  return ids.map((id) => ({ trees: byBlock.get(id) ?? [], outline: outlines.get(id) }));
 }
 
-function stopsOf(trees: readonly GeoJSON.Feature[]): Stop[] {
-  const placedTrees = trees.flatMap((tree) => {
-    const at = middleOf(tree);
-    return at ? [{ tree, at }] : [];
-  });
-  return walkingOrder(placedTrees.map(({ at }) => at)).map((i) => {
-    const { properties } = placedTrees[i].tree;
-    return { treeId: String(properties?.tree_id), rated: properties?.severity_from === 'rating' };
-  });
+function idOf(tree: GeoJSON.Feature): string {
+  return String(tree.properties?.tree_id);
+}
+
+function isUnrated(tree: GeoJSON.Feature): boolean {
+  return tree.properties?.severity_from !== 'rating';
 }

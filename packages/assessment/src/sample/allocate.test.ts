@@ -1,7 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { allocateRatings, halfWidthAfter } from './allocate.ts';
 import type { RatingStratum } from './strata.ts';
-import { walkingOrder } from './walking-order.ts';
 
 function stratum(host: string, rated: number, unrated: number, standardDeviation: number): RatingStratum {
   const zones = (count: number) => Array.from({ length: count }, (_, i) => i);
@@ -73,30 +72,5 @@ describe('how many further trees', () => {
     expect(allocateRatings([stratum('A', 3, 5, 0)], { trees: 2 })).toEqual({ defined: false, reason: 'no-variation' });
     expect(allocateRatings([], { trees: 2 })).toEqual({ defined: false, reason: 'no-observations' });
     expect(halfWidthAfter(strata, []).defined).toBe(false);
-  });
-});
-
-describe('walking order', () => {
-  test('walks every place once, block after block', () => {
-    const places = Array.from({ length: 60 }, (_, i) => ({
-      x: 40 * (i % 7) + 3 * Math.sin(i),
-      y: 25 * (i % 5) + 2 * Math.cos(3 * i),
-      block: i % 4,
-    }));
-    const order = walkingOrder(places);
-    expect([...order].sort((a, b) => a - b)).toEqual([...places.keys()]);
-    const blocks = order.map((i) => places[i].block).filter((block, i, all) => block !== all[i - 1]);
-    expect(new Set(blocks).size).toBe(blocks.length);
-  });
-
-  test('goes along a street, not to and fro', () => {
-    const street = [50, 10, 40, 0, 30, 20].map((x) => ({ x, y: 0, block: 0 }));
-    expect(walkingOrder(street).map((i) => street[i].x)).toEqual([0, 10, 20, 30, 40, 50]);
-  });
-
-  test('no places, one place, all in one spot', () => {
-    expect(walkingOrder([])).toEqual([]);
-    expect(walkingOrder([{ x: 3, y: 4, block: -1 }])).toEqual([0]);
-    expect(walkingOrder([1, 2, 3].map(() => ({ x: 1, y: 1, block: 0 }))).length).toBe(3);
   });
 });

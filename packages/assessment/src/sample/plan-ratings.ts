@@ -1,5 +1,5 @@
 /** What to rate next: how many trees, which ones, in which order, and what that would do to the total's range. */
-import type { Finding, LonLat } from '@crownfall/geometry';
+import { type Finding, type LonLat, walkInGroups } from '@crownfall/geometry';
 import type { Ranged } from '@crownfall/stain';
 import { type Defined, RandomStream, sampleWithoutReplacement } from '@crownfall/statistics';
 import { asOfDay, type ProjectInput, type Rating, readSurvey, type Settings, type Survey } from '@crownfall/survey';
@@ -14,7 +14,6 @@ import { rank } from '../rank-stage.ts';
 import { reckonStain, type Stain } from '../stain-stage.ts';
 import { allocateRatings, halfWidthAfter, type RatingGoal } from './allocate.ts';
 import { type RatingStratum, ratingStrata } from './strata.ts';
-import { walkingOrder } from './walking-order.ts';
 
 export interface SampleOptions {
   readonly goal: RatingGoal;
@@ -100,7 +99,7 @@ export function planRatings(input: ProjectInput, options: SampleOptions): Rating
       rated: own.length,
       add: add[i],
     })),
-    list: inWalkingOrder(ground, zones),
+    list: inWalkingOrder(ground, survey, zones),
     total: draws > 0 && rated > 0 && zones.length > 0 ? beforeAndAfter(work, stain, zones) : null,
     findings,
   };
@@ -127,13 +126,14 @@ function chosen(strata: readonly RatingStratum[], add: readonly number[], seed: 
   );
 }
 
-function inWalkingOrder(ground: Ground, zones: readonly number[]): RatingPlan['list'] {
+function inWalkingOrder(ground: Ground, { streets }: Survey, zones: readonly number[]): RatingPlan['list'] {
   const places = zones.map((zone) => {
     const { tree, block } = ground.crowns[zone];
     const [x, y] = ground.near.forward(Float64Array.of(tree.at.lon, tree.at.lat));
-    return { x, y, block };
+    return { x, y, group: block };
   });
-  return walkingOrder(places).map((position) => {
+  const lines = streets.flatMap((street) => street.lines.map((line) => ground.near.forward(line)));
+  return walkInGroups(places, { streets: lines }).map((position) => {
     const { tree, block } = ground.crowns[zones[position]];
     const blockId = block < 0 ? null : ground.blocks[block].blockId;
     return { treeId: tree.treeId, host: tree.host ?? null, blockId, at: tree.at };
