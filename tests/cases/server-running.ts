@@ -51,10 +51,12 @@ export interface Running {
 export interface RunOptions {
   /** People with their token hashes: then the server wants tokens. */
   readonly people?: readonly Person[];
+  /** The address people use, where a proxy on this machine stands before the server. */
+  readonly publicUrl?: string;
 }
 
 /** Serves a folder, a .gpkg file or a database. */
-export async function runServer(project: string, { people }: RunOptions = {}): Promise<Running> {
+export async function runServer(project: string, { people, publicUrl }: RunOptions = {}): Promise<Running> {
   const place = placeOf(project);
   const opened =
     place.kind === 'folder'
@@ -81,7 +83,8 @@ export async function runServer(project: string, { people }: RunOptions = {}): P
     localName: 'local',
     photos: new PhotoShelf(photosDir),
     tls: null,
-    publicUrl: null,
+    publicUrl: publicUrl ?? null,
+    proxies: publicUrl === undefined ? [] : ['127.0.0.1', '::1'],
     log: (line) => log.push(line),
     faults: (line) => faults.push(line),
   });

@@ -34,6 +34,8 @@ export interface AppOptions {
   readonly tls: { readonly cert: Buffer; readonly key: Buffer } | null;
   /** The address that people use, where a proxy stands before the server; without a slash at its end. */
   readonly publicUrl: string | null;
+  /** Network addresses of proxies whose word is taken for who is asking (X-Forwarded-For). */
+  readonly proxies: readonly string[];
   readonly log: LogLine | null;
   /** Faults are told even when requests are not. */
   readonly faults: LogLine;
@@ -78,16 +80,17 @@ export async function buildApp(options: AppOptions): Promise<App> {
   return { server: app, streams };
 }
 
-function framework({ tls, faults }: AppOptions): FastifyInstance {
+function framework({ tls, faults, proxies }: AppOptions): FastifyInstance {
   const settings = {
     logger: false,
-    forceCloseConnections: 'idle',
+    forceCloseConnections: 'idle' as const,
     bodyLimit: BODY_LIMIT,
+    trustProxy: proxies.length === 0 ? false : [...proxies],
     requestTimeout: 60_000,
     routerOptions: { maxParamLength: 500 },
     frameworkErrors: (error: unknown, request: FastifyRequest, reply: FastifyReply) =>
       answerError(error, request, reply, (fault, asked) => logFault(faults, fault, asked)),
-  } as const;
+  };
   return (tls === null ? Fastify(settings) : Fastify({ ...settings, https: tls })) as unknown as FastifyInstance;
 }
 

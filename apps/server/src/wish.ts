@@ -1,4 +1,5 @@
 /** What the command line asks for. */
+import { isIP } from 'node:net';
 import { userInfo } from 'node:os';
 import { parseArgs } from 'node:util';
 import { LOOPBACK } from './http/security.ts';
@@ -14,6 +15,8 @@ export interface Wish {
   readonly photos: string | null;
   readonly tls: { readonly cert: string; readonly key: string } | null;
   readonly publicUrl: string | null;
+  /** Addresses of the proxies in front: those of this machine when there is a public address, and those named. */
+  readonly proxies: readonly string[];
   /** How the journal calls the person at this machine. */
   readonly localName: string;
   /** Whether every request is logged. */
@@ -28,6 +31,7 @@ const OPTIONS = {
   'tls-cert': { type: 'string' },
   'tls-key': { type: 'string' },
   'public-url': { type: 'string' },
+  proxy: { type: 'string', multiple: true },
   as: { type: 'string' },
   log: { type: 'boolean', default: false },
 } as const;
@@ -40,9 +44,12 @@ export function readWish(argv: string[]): Wish | string {
     const port = Number(values.port);
     if (!/^\d+$/.test(values.port) || port > 65535) return `${NAME} --port ${values.port} is no port.`;
     const { people = null, host, 'tls-cert': cert, 'tls-key': key, 'public-url': publicUrl = null } = values;
-    if (people === null && !LOOPBACK.includes(host)) return withoutPeople(host);
+    if (people === null && (publicUrl !== null || !LOOPBACK.includes(host))) return withoutPeople(publicUrl ?? host);
     if ((cert === undefined) !== (key === undefined)) return `${NAME} --tls-cert and --tls-key go together.`;
-    if (publicUrl !== null && !isAddress(publicUrl)) return `${NAME} --public-url ${publicUrl} is no http(s) address.`;
+    if (publicUrl !== null && !isAddress(publicUrl)) return `${NAME} --public-url ${publicUrl} ${NO_ADDRESS}`;
+    const { proxy = [] } = values;
+    const wrong = publicUrl === null ? proxy[0] : proxy.find((each) => isIP(each) === 0);
+    if (wrong !== undefined) return `${NAME} --proxy ${wrong} ${NO_PROXY}`;
     const place = placeOf(positionals[0]);
     return {
       place,
@@ -51,9 +58,10 @@ export function readWish(argv: string[]): Wish | string {
       people,
       photos: values.photos ?? (place.kind === 'file' ? `${place.path.replace(/\.gpkg$/i, '')}-photos` : null),
       tls: cert === undefined || key === undefined ? null : { cert, key },
-      publicUrl: publicUrl?.replace(/\/+$/, '') ?? null,
+      publicUrl: publicUrl && new URL(publicUrl).origin,
+      proxies: publicUrl === null ? [] : ['127.0.0.1', '::1', ...proxy],
       localName: values.as ?? userInfo().username,
-      log: values.log || !LOOPBACK.includes(host),
+      log: values.log || publicUrl !== null || !LOOPBACK.includes(host),
     };
   } catch (error) {
     return `${NAME} ${error instanceof Error ? error.message : String(error)}`;
@@ -67,13 +75,18 @@ const names = (): string =>
     .map((name) => `--${name}`)
     .join(', ');
 
-const withoutPeople = (host: string): string =>
+const withoutPeople = (address: string): string =>
   [
-    `${NAME} ${host} can be reached from other machines, so it needs to know who may do what.`,
+    `${NAME} ${address} can be reached from other machines, so it needs to know who may do what.`,
     'Add people first: crownfall people add FILE NAME --role reader|rater|editor',
-    `Then: crownfall serve PROJECT --host ${host} --people FILE`,
+    'Then give their file: --people FILE',
   ].join('\n');
 
+const NO_ADDRESS = 'is none of the form https://trees.example.org, without a path: give the project a name of its own.';
+const NO_PROXY = 'is no network address of a proxy before --public-url, for instance 10.1.2.3.';
+
 function isAddress(text: string): boolean {
-  return URL.canParse(text) && ['http:', 'https:'].includes(new URL(text).protocol);
+  if (!URL.canParse(text)) return false;
+  const { protocol, pathname, search, hash, username } = new URL(text);
+  return /^https?:$/.test(protocol) && pathname === '/' && `${search}${hash}${username}` === '';
 }

@@ -14,6 +14,7 @@ export interface ServeOptions {
   readonly tlsCert?: string;
   readonly tlsKey?: string;
   readonly publicUrl?: string;
+  readonly proxy?: string;
   readonly log?: true;
   readonly quiet?: true;
 }

@@ -21,20 +21,22 @@ export interface AccessOptions {
   /** Null when everyone who reaches this server is the person at this machine, called `localName`. */
   readonly gate: Gate | null;
   readonly localName: string;
+  /** The address that people use where a proxy stands before the server, without a slash at its end. */
+  readonly publicUrl: string | null;
 }
 
 export const SESSION_COOKIE = 'crownfall_session';
 const SAFE_METHODS = ['GET', 'HEAD', 'OPTIONS'];
 
-export function guardAccess(app: FastifyInstance, { host, gate, localName }: AccessOptions): void {
+export function guardAccess(app: FastifyInstance, { host, gate, localName, publicUrl }: AccessOptions): void {
   const local: Asker = { name: localName, role: 'editor' };
   app.decorateRequest('asker', null);
   app.addHook('onRequest', async (request, reply) => {
     reply.headers(SECURITY_HEADERS);
-    if (!answersTo(request.headers.host, host)) {
+    if (!answersTo(request.headers.host, host, publicUrl)) {
       throw new Refusal(421, 'wrong-name', 'This server answers only to the machine it runs on.');
     }
-    if (!SAFE_METHODS.includes(request.method) && isFromElsewhere(request)) {
+    if (!SAFE_METHODS.includes(request.method) && isFromElsewhere(request, publicUrl)) {
       throw new Refusal(
         403,
         'from-elsewhere',
@@ -75,9 +77,10 @@ function credentials(request: FastifyRequest, needs: Role | 'open') {
   return { address: request.ip, authorization, session: sessionOf(request) };
 }
 
-/** Browsers say where a request comes from; programs say nothing. */
-function isFromElsewhere({ headers }: FastifyRequest): boolean {
+/** Browsers say where a request comes from; programs say nothing. A proxy may have put another name into the Host header. */
+function isFromElsewhere({ headers }: FastifyRequest, publicUrl: string | null): boolean {
   const { origin, host } = headers;
+  if (origin !== undefined && origin === publicUrl) return false;
   if (origin === undefined) return headers['sec-fetch-site'] === 'cross-site';
   return !/^https?:\/\//.test(origin) || origin.replace(/^https?:\/\//, '') !== host;
 }

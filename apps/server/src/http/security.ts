@@ -27,10 +27,11 @@ export const LOOPBACK = ['localhost', '127.0.0.1', '[::1]', '::1'];
 
 /**
  * Whether a request with this Host header may be answered by a server bound to `boundTo`. Bound to loopback, only loopback
- * names are: a foreign web page that points its own name at this machine (DNS rebinding) gets nothing.
+ * names are, and that of the public address: a foreign web page that points its own name at this machine (DNS rebinding)
+ * gets nothing.
  */
-export function answersTo(hostHeader: string | undefined, boundTo: string): boolean {
+export function answersTo(hostHeader: string | undefined, boundTo: string, publicUrl: string | null = null): boolean {
   if (!LOOPBACK.includes(boundTo)) return true;
   const name = (hostHeader ?? '').replace(/:\d+$/, '').toLowerCase();
-  return LOOPBACK.includes(name);
+  return LOOPBACK.includes(name) || (publicUrl !== null && name === new URL(publicUrl).hostname);
 }
