@@ -141,6 +141,14 @@ describe.skipIf(chromium === undefined)('the planner', () => {
         expect(gdal.stdout).toContain('Feature Count: 42');
         expect(gdal.stdout).toContain('stained_m2: Real');
       }
+      const folder = temporaryFolder();
+      writeFileSync(join(folder, 'blocks.gpkg'), await exported(page, 'GeoPackage'));
+      const packed = spawnSync('ogrinfo', ['-so', join(folder, 'blocks.gpkg'), 'blocks'], { encoding: 'utf8' });
+      if (packed.error === undefined) {
+        expect(packed.stderr).toBe('');
+        expect(packed.stdout).toContain('Feature Count: 42');
+        expect(packed.stdout).toContain('stained_points: Real');
+      }
       const png = await exported(page, 'Map as PNG, 300 dpi');
       // PNG specification, 11.2.1 and 11.3.4.3: width and height in IHDR, pixels per metre in pHYs. 300/0.0254 = 11811.
       expect(png.readUInt32BE(16)).toBeGreaterThan(3000);

@@ -1,6 +1,7 @@
 export { type ByteStream, oneChunk } from './byte-stream.ts';
 export { readCsv } from './csv/read-csv.ts';
 export { type CsvRecord, writeCsv } from './csv/write-csv.ts';
+export { geopackageFile } from './formats/geopackage/geopackage-file.ts';
 export { type LayerStream, type LayerStreamEnd, streamLayer } from './formats/stream-layer.ts';
 export type { FilePieces } from './formats/write-layer.ts';
 export { geometryFromJson } from './geojson/geometry-from-json.ts';

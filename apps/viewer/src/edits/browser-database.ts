@@ -1,8 +1,9 @@
 /** Edits, drafts, photos and opened files in IndexedDB, by project. */
 import { Dexie, type Table } from 'dexie';
 import type { ProjectPlace } from '../project/project-files.ts';
-import type { DraftStore, EditLog } from './edit-log.ts';
+import type { DraftStore, EditLog, OutboxStore } from './edit-log.ts';
 import type { Entry } from './history.ts';
+import { NO_OUTBOX, type Outbox } from './outbox.ts';
 
 interface EntryRow extends Entry {
   readonly project: string;
@@ -20,6 +21,7 @@ export interface PhotoRow {
 export class BrowserDatabase extends Dexie {
   readonly entries!: Table<EntryRow, [string, number]>;
   readonly places!: Table<{ project: string; done: number }, string>;
+  readonly outboxes!: Table<{ project: string; outbox: Outbox }, string>;
   readonly drafts!: Table<{ project: string; draft: unknown }, string>;
   readonly photos!: Table<PhotoRow, string>;
   readonly opened!: Table<{ key: string; place: ProjectPlace }, string>;
@@ -33,6 +35,7 @@ export class BrowserDatabase extends Dexie {
       photos: 'id, [project+treeId]',
       opened: 'key',
     });
+    this.version(2).stores({ outboxes: 'project' });
   }
 
   editLog(project: string): EditLog {
@@ -40,7 +43,7 @@ export class BrowserDatabase extends Dexie {
     return {
       load: async () => {
         const rows = await from(0).toArray();
-        const entries = rows.map(({ at, edit }) => ({ at, edit }));
+        const entries = rows.map(({ id, at, edit }) => ({ id: id ?? at, at, edit }));
         const done = (await this.places.get(project))?.done ?? entries.length;
         return { entries, done: Math.min(done, entries.length) };
       },
@@ -51,6 +54,13 @@ export class BrowserDatabase extends Dexie {
           await this.places.put({ project, done: at + 1 });
         }),
       moveTo: async (done) => void (await this.places.put({ project, done })),
+    };
+  }
+
+  outboxStore(project: string): OutboxStore {
+    return {
+      load: async () => (await this.outboxes.get(project))?.outbox ?? NO_OUTBOX,
+      save: async (outbox) => void (await this.outboxes.put({ project, outbox })),
     };
   }
 

@@ -1,5 +1,6 @@
-/** The port behind which edits are kept. Here the browser's own database; a server's journal can take its place. */
+/** The ports behind which edits are kept: here the browser's own database. */
 import type { Entry, History } from './history.ts';
+import type { Outbox } from './outbox.ts';
 
 export interface EditLog {
   load(): Promise<History>;
@@ -13,4 +14,10 @@ export interface EditLog {
 export interface DraftStore {
   load(): Promise<unknown>;
   save(draft: unknown): Promise<void>;
+}
+
+/** What waits to be sent to the server's store. */
+export interface OutboxStore {
+  load(): Promise<Outbox>;
+  save(outbox: Outbox): Promise<void>;
 }

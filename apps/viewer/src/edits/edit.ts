@@ -5,6 +5,14 @@ import type { PrioritySettings } from '@crownfall/survey';
 export interface CrownRecord {
   readonly geometry: GeoJSON.Polygon | GeoJSON.MultiPolygon | GeoJSON.Point;
   readonly properties: Readonly<Record<string, unknown>>;
+  /** What it is in the server's store, as it was seen. */
+  readonly stored?: StoredAs;
+}
+
+/** A record of the store at a version. */
+export interface StoredAs {
+  readonly recordId: number;
+  readonly version: number;
 }
 
 /** A row of the ratings table. */
@@ -31,3 +39,8 @@ export type Edit =
   | { readonly kind: 'rating'; readonly treeId: string; readonly after: RatingRecord }
   | { readonly kind: 'weighing'; readonly before: Weighing | null; readonly after: Weighing | null }
   | { readonly kind: 'scenario'; readonly before: Scenario | null; readonly after: Scenario | null };
+
+/** What changes the records that are reckoned with. The last kind takes away a rating that the store holds. */
+export type RecordEdit =
+  | Extract<Edit, { readonly kind: 'crown' | 'rating' }>
+  | { readonly kind: 'rating-gone'; readonly recordId: number };

@@ -2,7 +2,8 @@ import { describe, expect, test } from 'vitest';
 import type { Edit } from './edit.ts';
 import { NO_HISTORY, redone, scenariosOf, undone, weighingOf, withEdit } from './history.ts';
 
-const entry = (edit: Edit) => ({ at: '2026-05-20T08:00:00Z', edit });
+let made = 0;
+const entry = (edit: Edit) => ({ id: String(made++), at: '2026-05-20T08:00:00Z', edit });
 const weighing = (stained: number) =>
   entry({ kind: 'weighing', before: null, after: { weights: { stained } as never, levels: {} as never } });
 const scenario = (id: string, name: string) => ({ id, name, weighing: {} as never });

@@ -1,7 +1,8 @@
 /** The order in which things were changed, and how far back the person has gone in it. */
-import type { Edit, Scenario, Weighing } from './edit.ts';
+import type { Edit, RecordEdit, Scenario, Weighing } from './edit.ts';
 
 export interface Entry {
+  readonly id: string;
   /** When, ISO. */
   readonly at: string;
   readonly edit: Edit;
@@ -30,8 +31,25 @@ export const redone = (history: History): History =>
 const inForce = ({ entries, done }: History): readonly Edit[] => entries.slice(0, done).map(({ edit }) => edit);
 
 /** Those that change the project's records, in order. */
-export const recordEdits = (history: History): readonly Edit[] =>
-  inForce(history).filter(({ kind }) => kind === 'crown' || kind === 'rating');
+export const recordEdits = (history: History): readonly RecordEdit[] =>
+  inForce(history).filter((edit) => edit.kind === 'crown' || edit.kind === 'rating');
+
+/** The steps that lead from one history to the next: entries undone, newest first, then entries made or made again. */
+export function stepsBetween(before: History, after: History): readonly Step[] {
+  const same = before.entries.findIndex(({ id }, i) => after.entries[i]?.id !== id);
+  const shared = Math.min(before.done, after.done, same < 0 ? before.entries.length : same);
+  const undone = before.entries.slice(shared, before.done).reverse();
+  const done = after.entries.slice(shared, after.done);
+  return [
+    ...undone.map((entry) => ({ entry, way: 'undo' as const })),
+    ...done.map((entry) => ({ entry, way: 'do' as const })),
+  ];
+}
+
+export interface Step {
+  readonly entry: Entry;
+  readonly way: 'do' | 'undo';
+}
 
 /** The weighing in force; null: the project's own. */
 export function weighingOf(history: History): Weighing | null {

@@ -195,6 +195,7 @@ export const EN = {
     title: 'Export what is seen',
     lead: (blocks: number) => `${blocks} blocks, in the order and with the weights on this screen.`,
     geojson: 'GeoJSON',
+    gpkg: 'GeoPackage',
     csv: 'CSV table',
     png: 'Map as PNG, 300 dpi',
     drawing: 'Drawing the map …',
@@ -218,6 +219,9 @@ export const EN = {
     title: 'Changes',
     none: 'No changes yet. Each one is kept in this browser at once, and can be undone even after a reload.',
     saved: (count: number) => `${count} change${count === 1 ? '' : 's'} kept in this browser`,
+    savedShared: (count: number) => `${count} change${count === 1 ? '' : 's'} of yours`,
+    noneShared:
+      'No changes of yours yet. Each one is saved with the project at once, and can be undone even after a reload.',
     otherTab:
       'This project is open in another tab, which keeps its changes. Close one of the two: changes made here last only as long as this page.',
     notKept:
@@ -230,6 +234,33 @@ export const EN = {
     ownWeighing: 'Back to the project’s weights',
     scenario: (name: string) => `Scenario “${name}” saved`,
     noScenario: (name: string) => `Scenario “${name}” deleted`,
+  },
+  sharing: {
+    title: 'Shared project',
+    saved: 'Shared project: every change is saved with it.',
+    sending: (count: number) => `${count} change${count === 1 ? '' : 's'} on the way to the project …`,
+    waiting: (count: number) =>
+      count === 0
+        ? 'The server does not answer. Go on working: changes are kept here and sent once it does.'
+        : `The server does not answer. ${count} change${count === 1 ? ' is' : 's are'} kept here and sent once it does.`,
+    refusedCount: (count: number) =>
+      `${count} change${count === 1 ? '' : 's'} refused by the server; kept in this browser only. Undo, or export the layers.`,
+    refused: (tree: string, why: string) => `The change of ${tree} was not taken. ${why}`,
+    gone: 'The record is no longer there.',
+    changedMeanwhile: (tree: string) =>
+      `Somebody has just changed ${tree}. Save yours and both are kept until one of you decides.`,
+    conflictNow: (tree: string) => `${tree} was changed by somebody else first. Both versions are kept: decide below.`,
+    conflicts: (count: number) => `${count} record${count === 1 ? '' : 's'} changed by two people`,
+    conflictLead: 'Nothing was overwritten. Compare the two and choose; the other stays in the record’s history.',
+    stands: 'As it stands',
+    given: (by: string) => `Wanted by ${by}`,
+    deleted: 'taken away',
+    outlineField: 'outline',
+    points: (count: number) => `${count} points`,
+    at: 'at the trunk',
+    take: 'Take the change',
+    drop: 'Leave as it stands',
+    showPlace: 'Show on the map',
   },
   outline: {
     tools: {

@@ -183,6 +183,7 @@ export const ES: Words = {
     title: 'Exportar lo que se ve',
     lead: (blocks) => `${blocks} manzanas, en el orden y con los pesos de esta pantalla.`,
     geojson: 'GeoJSON',
+    gpkg: 'GeoPackage',
     csv: 'Tabla CSV',
     png: 'Mapa PNG, 300 ppp',
     drawing: 'Dibujando el mapa …',
@@ -206,6 +207,9 @@ export const ES: Words = {
     title: 'Cambios',
     none: 'Todavía no hay cambios. Cada uno se guarda al momento en este navegador y puede deshacerse incluso tras recargar.',
     saved: (count) => `${count} cambio${count === 1 ? '' : 's'} guardado${count === 1 ? '' : 's'} en este navegador`,
+    savedShared: (count: number) => `${count} cambio${count === 1 ? '' : 's'} suyo${count === 1 ? '' : 's'}`,
+    noneShared:
+      'Aún no hay cambios suyos. Cada uno se guarda en el proyecto al instante y puede deshacerse incluso tras recargar.',
     otherTab:
       'Este proyecto está abierto en otra pestaña, que guarda sus cambios. Cierre una de las dos: los cambios hechos aquí solo duran mientras esté abierta esta página.',
     notKept:
@@ -218,6 +222,34 @@ export const ES: Words = {
     ownWeighing: 'De vuelta a los pesos del proyecto',
     scenario: (name) => `Escenario «${name}» guardado`,
     noScenario: (name) => `Escenario «${name}» borrado`,
+  },
+  sharing: {
+    title: 'Proyecto compartido',
+    saved: 'Proyecto compartido: cada cambio se guarda en él.',
+    sending: (count: number) => `${count} cambio${count === 1 ? '' : 's'} en camino al proyecto …`,
+    waiting: (count: number) =>
+      count === 0
+        ? 'El servidor no responde. Siga trabajando: los cambios se guardan aquí y se envían cuando responda.'
+        : `El servidor no responde. ${count} cambio${count === 1 ? ' se guarda aquí y se envía' : 's se guardan aquí y se envían'} cuando responda.`,
+    refusedCount: (count: number) =>
+      `${count} cambio${count === 1 ? '' : 's'} sin aceptar por el servidor; solo en este navegador. Deshaga o exporte las capas.`,
+    refused: (tree: string, why: string) => `El cambio de ${tree} no fue aceptado. ${why}`,
+    gone: 'El registro ya no existe.',
+    changedMeanwhile: (tree: string) =>
+      `Alguien acaba de cambiar ${tree}. Si guarda lo suyo, ambas versiones se conservan hasta que alguien decida.`,
+    conflictNow: (tree: string) => `Otra persona cambió ${tree} antes. Se conservan ambas versiones: decida más abajo.`,
+    conflicts: (count: number) =>
+      `${count} registro${count === 1 ? '' : 's'} cambiado${count === 1 ? '' : 's'} por dos personas`,
+    conflictLead: 'Nada se ha sobrescrito. Compare las dos y elija; la otra queda en el historial del registro.',
+    stands: 'Como está',
+    given: (by: string) => `Lo que quiso ${by}`,
+    deleted: 'retirado',
+    outlineField: 'contorno',
+    points: (count: number) => `${count} puntos`,
+    at: 'en el tronco',
+    take: 'Tomar el cambio',
+    drop: 'Dejar como está',
+    showPlace: 'Mostrar en el mapa',
   },
   outline: {
     tools: { polygon: 'Contorno', spread: 'Tronco y diámetro', diameters: 'Dos diámetros', radii: 'Radios' },

@@ -8,15 +8,18 @@ const LISTED_MOST = 50;
 
 export function ChangesList() {
   const { entries, done } = useApp((state) => state.history);
+  const shared = useApp((state) => state.sharing !== null);
   const words = useWords();
   const newest = entries.map((entry, number) => ({ ...entry, number })).reverse();
   return (
     <details className="folded changes" open={entries.length > 0 && entries.length < 6}>
       <summary>
         {words.edits.title}
-        {done > 0 ? <span className="count">{words.edits.saved(done)}</span> : null}
+        {done > 0 ? (
+          <span className="count">{shared ? words.edits.savedShared(done) : words.edits.saved(done)}</span>
+        ) : null}
       </summary>
-      {entries.length === 0 ? <p className="lead">{words.edits.none}</p> : null}
+      {entries.length === 0 ? <p className="lead">{shared ? words.edits.noneShared : words.edits.none}</p> : null}
       <ol>
         {newest.slice(0, LISTED_MOST).map(({ at, edit, number }) => (
           <li key={number} data-undone={number >= done || undefined}>

@@ -1,18 +1,22 @@
 /** What page and worker say to each other. */
 import type { CrownPreview, Stage } from '@crownfall/assessment';
 import type { Finding } from '@crownfall/geometry';
-import type { CrownRecord, Edit, Weighing } from '../edits/edit.ts';
+import type { CrownRecord, RecordEdit, Weighing } from '../edits/edit.ts';
 import type { Shown } from '../project/project.ts';
 import type { ProjectPlace } from '../project/project-files.ts';
-import type { Change, TreeRecord } from './project-reckoner.ts';
+import type { Change, FollowedRecord, TreeRecord } from './project-reckoner.ts';
 
 /** Questions by name: what is asked, and what comes back. */
 export interface Questions {
   readonly open: {
-    readonly asked: { readonly place: ProjectPlace; readonly edits: readonly Edit[] };
+    readonly asked: { readonly place: ProjectPlace; readonly edits: readonly RecordEdit[] };
     readonly told: Opened;
   };
-  readonly setEdits: { readonly asked: readonly Edit[]; readonly told: Change };
+  readonly setEdits: { readonly asked: readonly RecordEdit[]; readonly told: Change };
+  readonly follow: {
+    readonly asked: { readonly records: readonly FollowedRecord[]; readonly edits: readonly RecordEdit[] };
+    readonly told: Change;
+  };
   readonly weigh: { readonly asked: Weighing; readonly told: null };
   readonly preview: {
     readonly asked: { readonly treeId: string; readonly record: CrownRecord };

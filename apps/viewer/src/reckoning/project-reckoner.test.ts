@@ -2,7 +2,7 @@ import { resolve } from 'node:path';
 import { assess, isStopped } from '@crownfall/assessment';
 import { readProject } from '@crownfall/exchange/node';
 import { beforeAll, describe, expect, test } from 'vitest';
-import type { Edit } from '../edits/edit.ts';
+import type { RecordEdit } from '../edits/edit.ts';
 import { crownsWith, ratingsWith } from '../edits/edited-layers.ts';
 import { ProjectReckoner } from './project-reckoner.ts';
 
@@ -16,12 +16,12 @@ describe('a project with edits', () => {
     reckoner = new ProjectReckoner(input);
   });
 
-  const rating = (tree_id: string): Edit => ({
+  const rating = (tree_id: string): RecordEdit => ({
     kind: 'rating',
     treeId: tree_id,
     after: { tree_id, rated_on: '2026-05-19', rater: 'AB', browned_pct: 80, cause: 'frass', gall_load: 'heavy' },
   });
-  const crown = (treeId: string): Edit => {
+  const crown = (treeId: string): RecordEdit => {
     const before = reckoner.tree(treeId)?.crown;
     if (before?.geometry.type !== 'Polygon') throw new Error(`${treeId} is not outlined`);
     const coordinates = before.geometry.coordinates.map((ring) => ring.map(([lon, lat]) => [lon + 2e-5, lat]));

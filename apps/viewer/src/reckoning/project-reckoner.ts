@@ -13,10 +13,11 @@ import {
   type ProjectInput,
   type Rating,
   type RawFeature,
+  type RawLayer,
   readSurvey,
   type Tree,
 } from '@crownfall/survey';
-import type { CrownRecord, Edit, Weighing } from '../edits/edit.ts';
+import type { CrownRecord, RecordEdit, StoredAs, Weighing } from '../edits/edit.ts';
 import { crownsWith, editedCrowns, ratingsWith, rawCrown } from '../edits/edited-layers.ts';
 import { toGeoJson } from '../edits/record-geometry.ts';
 import { FEATURE_ID, type LayerName, type Project, type Shown } from '../project/project.ts';
@@ -36,18 +37,31 @@ export interface TreeRecord {
   readonly ratings: readonly Rating[];
 }
 
+/** A record of the server's store as it is now; null: it is gone. */
+export interface FollowedRecord {
+  readonly layer: 'crowns' | 'ratings';
+  readonly stored: StoredAs;
+  readonly feature: RawFeature | null;
+}
+
+/** Versions of the store's records, by layer and number. */
+export type Versions = ReadonlyMap<string, number>;
+export const versionKey = (layer: string, recordId: number): string => `${layer}:${recordId}`;
+
 export class ProjectReckoner {
-  readonly #base: ProjectInput;
+  #base: ProjectInput;
   readonly #live: LiveAssessment;
   readonly #priority: PrioritySettings;
-  readonly #baseCrowns: ReadonlyMap<string, RawFeature>;
+  readonly #baseCrowns: Map<string, RawFeature>;
+  readonly #versions: Map<string, number>;
   #assessment: Assessment;
-  #edits: readonly Edit[] = [];
+  #edits: readonly RecordEdit[] = [];
   /** Weights and levels for previews; results keep the project's own, which the page ranks anew by itself. */
   #moved: Weighing | null = null;
 
-  constructor(input: ProjectInput, progress?: Progress) {
+  constructor(input: ProjectInput, progress?: Progress, versions: Versions = new Map()) {
     this.#base = input;
+    this.#versions = new Map(versions);
     this.#live = new LiveAssessment(input, progress);
     this.#priority = this.#live.settings.priority;
     const names = crownNames(input);
@@ -77,21 +91,27 @@ export class ProjectReckoner {
   }
 
   /** Makes these edits, and no others, the ones in force. */
-  setEdits(edits: readonly Edit[]): Change {
-    const before = this.#assessment;
+  setEdits(edits: readonly RecordEdit[]): Change {
     const [was, now] = [editedCrowns(this.#edits), editedCrowns(edits)];
-    for (const treeId of new Set([...was.keys(), ...now.keys()])) {
-      if (JSON.stringify(was.get(treeId)) === JSON.stringify(now.get(treeId))) continue;
-      const tree = this.#treeWith(treeId, now.get(treeId));
-      if (tree) this.#live.keepTree(tree);
-      else this.#live.dropTree(treeId);
+    const treeIds = [...new Set([...was.keys(), ...now.keys()])];
+    const changed = treeIds.filter((treeId) => JSON.stringify(was.get(treeId)) !== JSON.stringify(now.get(treeId)));
+    return this.#redone(edits, changed, ratingRows(edits) !== ratingRows(this.#edits));
+  }
+
+  /** Records that were written to the store, here or elsewhere, and the edits that are still to be written. */
+  follow(records: readonly FollowedRecord[], edits: readonly RecordEdit[]): Change {
+    const changed = new Set([...editedCrowns(this.#edits).keys(), ...editedCrowns(edits).keys()]);
+    let ratings = ratingRows(edits) !== ratingRows(this.#edits);
+    for (const record of records) {
+      const key = versionKey(record.layer, record.stored.recordId);
+      // News that is older than what is known here changes nothing.
+      if ((this.#versions.get(key) ?? 0) >= record.stored.version) continue;
+      this.#versions.set(key, record.stored.version);
+      if (record.layer === 'ratings') ratings = true;
+      else for (const treeId of this.#renamedCrowns(record)) changed.add(treeId);
+      this.#base = { ...this.#base, layers: { ...this.#base.layers, [record.layer]: this.#layerWith(record) } };
     }
-    if (ratingRows(edits) !== ratingRows(this.#edits)) this.#live.keepRatings(this.#readRatings(edits));
-    this.#edits = edits;
-    this.#live.weigh(this.#priority);
-    this.#assessment = this.#live.assessment();
-    if (this.#moved) this.weigh(this.#moved);
-    return changeBetween(before, this.#assessment);
+    return this.#redone(edits, [...changed], ratings);
   }
 
   weigh(weighing: Weighing): void {
@@ -120,7 +140,41 @@ export class ProjectReckoner {
     return raw ? textOf(layerText(layer, raw, layer === 'crowns' ? 'geojson' : 'csv').text) : '';
   }
 
-  #input(edits: readonly Edit[]): ProjectInput {
+  #redone(edits: readonly RecordEdit[], treeIds: readonly string[], ratings: boolean): Change {
+    const before = this.#assessment;
+    const crowns = editedCrowns(edits);
+    for (const treeId of treeIds) {
+      const tree = this.#treeWith(treeId, crowns.get(treeId));
+      if (tree) this.#live.keepTree(tree);
+      else this.#live.dropTree(treeId);
+    }
+    if (ratings) this.#live.keepRatings(this.#readRatings(edits));
+    this.#edits = edits;
+    this.#live.weigh(this.#priority);
+    this.#assessment = this.#live.assessment();
+    if (this.#moved) this.weigh(this.#moved);
+    return changeBetween(before, this.#assessment);
+  }
+
+  /** Notes the crown of a record under its tree's name; answers the names it had and has. */
+  #renamedCrowns({ stored, feature }: FollowedRecord): string[] {
+    const had = [...this.#baseCrowns].filter(([, { row }]) => row === stored.recordId).map(([treeId]) => treeId);
+    for (const treeId of had) this.#baseCrowns.delete(treeId);
+    if (!feature) return had;
+    const treeId = crownNames(this.#base)(feature);
+    this.#baseCrowns.set(treeId, feature);
+    return [...had, treeId];
+  }
+
+  #layerWith({ layer, stored, feature }: FollowedRecord): RawLayer {
+    const shape = layer === 'ratings' ? 'table' : 'features';
+    const base = this.#base.layers[layer] ?? { file: layer, shape, crs: 'OGC:CRS84', features: [] };
+    const at = base.features.findIndex(({ row }) => row === stored.recordId);
+    if (at >= 0) return { ...base, features: base.features.toSpliced(at, 1, ...(feature ? [feature] : [])) };
+    return feature ? { ...base, features: [...base.features, feature] } : base;
+  }
+
+  #input(edits: readonly RecordEdit[]): ProjectInput {
     const { crowns, ratings } = this.#base.layers;
     const names = crownNames(this.#base);
     return {
@@ -133,7 +187,7 @@ export class ProjectReckoner {
     };
   }
 
-  #readRatings(edits: readonly Edit[]): readonly Rating[] {
+  #readRatings(edits: readonly RecordEdit[]): readonly Rating[] {
     return readSurvey(this.#input(edits)).survey.ratings;
   }
 
@@ -157,7 +211,12 @@ export class ProjectReckoner {
     const base = this.#baseCrowns.get(treeId);
     const geometry = base && toGeoJson(base.geometry);
     if (!geometry) return null;
-    return { geometry: geometry as CrownRecord['geometry'], properties: { ...base?.properties, tree_id: treeId } };
+    const version = this.#versions.get(versionKey('crowns', base.row));
+    return {
+      geometry: geometry as CrownRecord['geometry'],
+      properties: { ...base.properties, tree_id: treeId },
+      ...(version !== undefined && { stored: { recordId: base.row, version } }),
+    };
   }
 }
 
@@ -168,8 +227,8 @@ async function textOf(pieces: FilePieces): Promise<string> {
   return text;
 }
 
-const ratingRows = (edits: readonly Edit[]): string =>
-  JSON.stringify(edits.filter((edit) => edit.kind === 'rating').map((edit) => edit.after));
+const ratingRows = (edits: readonly RecordEdit[]): string =>
+  JSON.stringify(edits.map((edit) => (edit.kind === 'crown' ? null : edit)).filter((edit) => edit !== null));
 
 /** Names crowns as the survey does: by tree_id, else by their geometry. */
 function crownNames(input: ProjectInput): (feature: RawFeature) => string {

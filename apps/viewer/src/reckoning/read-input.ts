@@ -3,11 +3,22 @@ import { readLayer, readProjectFile } from '@crownfall/exchange';
 import type { Finding } from '@crownfall/geometry';
 import { finding, LAYER_NAMES, type LayerName, type ProjectInput, type RawLayer } from '@crownfall/survey';
 import { openFile, type ProjectPlace } from '../project/project-files.ts';
+import type { Versions } from './project-reckoner.ts';
 import { readStore } from './read-store.ts';
 
-/** The project's layers, raw. A missing `project.json` or crowns or pavement gives a finding that stops the job. */
-export async function readInput(place: ProjectPlace, told: (layer: LayerName) => void): Promise<ProjectInput> {
+export interface ReadInput {
+  readonly input: ProjectInput;
+  /** Of the server's store; none for files. */
+  readonly versions: Versions;
+}
+
+export async function readInput(place: ProjectPlace, told: (layer: LayerName) => void): Promise<ReadInput> {
   if (place.kind === 'store') return readStore(place, told);
+  return { input: await readFiles(place, told), versions: new Map() };
+}
+
+/** The project's layers, raw. A missing `project.json` or crowns or pavement gives a finding that stops the job. */
+async function readFiles(place: ProjectPlace, told: (layer: LayerName) => void): Promise<ProjectInput> {
   const head = await openFile(place, 'project.json');
   if (!head) return empty([finding('file-missing', 'error/stops', { file: 'project.json' }, {})]);
   const bytes = new Uint8Array(await new Response(head).arrayBuffer());

@@ -20,6 +20,7 @@ const ANSWERS: {
 } = {
   open: openProject,
   setEdits: (edits) => opened().setEdits(edits),
+  follow: ({ records, edits }) => opened().follow(records, edits),
   weigh: (weighing) => {
     opened().weigh(weighing);
     return null;
@@ -34,10 +35,14 @@ const ANSWERS: {
 };
 
 async function openProject({ place, edits }: Questions['open']['asked']): Promise<Opened> {
-  const input = await readInput(place, () => tell({ progress: 'reading', share: 0 }));
+  const { input, versions } = await readInput(place, () => tell({ progress: 'reading', share: 0 }));
   const stops = input.findings.filter(({ effect }) => effect === 'stops');
   if (stops.length > 0) return { stopped: true, findings: stops };
-  const made = new ProjectReckoner(input, (stage, done, total) => tell({ progress: stage, share: done / total }));
+  const made = new ProjectReckoner(
+    input,
+    (stage, done, total) => tell({ progress: stage, share: done / total }),
+    versions,
+  );
   if (made.stopping.length > 0) return { stopped: true, findings: made.stopping };
   reckoner = made;
   if (edits.length > 0) made.setEdits(edits);

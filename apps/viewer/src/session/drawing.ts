@@ -1,5 +1,6 @@
 /** Drawing and choosing crowns: the sketch changes, the figures follow. */
 
+import { newId } from '../edits/new-id.ts';
 import { newRating, type RatingDraft } from '../outline/rating-draft.ts';
 import {
   closedUp,
@@ -178,12 +179,13 @@ function lastDrawn({ store }: Session): Partial<Shape & { host: string }> {
   return { tool, spreadM, diametersM, bearingDeg, radiiM, host };
 }
 
-/** N1, N2, …: the first that no tree has or had. */
+/** N1, N2, …: the first that no tree has or had. In a shared project with letters of chance, for others draw too. */
 function freeTreeId({ store }: Session): string {
-  const { layers, history } = store.get();
+  const { layers, history, sharing } = store.get();
+  const tail = sharing ? `-${newId().slice(0, 4)}` : '';
   const taken = new Set<unknown>(layers?.trees.features.map((feature) => feature.properties?.tree_id));
   for (const { edit } of history.entries) if (edit.kind === 'crown') taken.add(edit.treeId);
   let number = 1;
   while (taken.has(`N${number}`)) number++;
-  return `N${number}`;
+  return `N${number}${tail}`;
 }

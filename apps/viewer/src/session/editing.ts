@@ -1,18 +1,19 @@
 /** Edits: made, kept on disk, undone, redone. Records go to the reckoner, whose answer changes figures and map. */
 import type { Edit, Scenario, Weighing } from '../edits/edit.ts';
-import { type History, recordEdits, scenariosOf, weighingOf, withEdit } from '../edits/history.ts';
+import { type History, recordEdits, scenariosOf, stepsBetween, weighingOf, withEdit } from '../edits/history.ts';
 import { newId } from '../edits/new-id.ts';
-import { FEATURE_ID, LAYERS, type LayerName, type Layers } from '../project/project.ts';
-import type { Change } from '../reckoning/project-reckoner.ts';
-import { isSameWeighing, ownWeighing, weighing, wordsOf } from '../state/derived-state.ts';
+import { editsInForce, isSameWeighing, ownWeighing, weighing, wordsOf } from '../state/derived-state.ts';
 import type { Session } from './session.ts';
+import { putInOutbox, sendWaiting } from './sharing.ts';
+import { showChange, showTreeAgain } from './shown-change.ts';
 
 export async function makeEdit(session: Session, edit: Edit): Promise<void> {
   const { store } = session;
   const before = store.get().history;
-  const entry = { at: new Date().toISOString(), edit };
+  const entry = { id: newId(), at: new Date().toISOString(), edit };
   store.change({ history: withEdit(before, entry) });
-  if (!session.log) store.change({ notice: wordsOf(store.get()).edits.otherTab });
+  const { sharing } = store.get();
+  if (!session.log && !sharing) store.change({ notice: wordsOf(store.get()).edits.otherTab });
   await kept(session, session.log?.append(before.done, entry));
   await follow(session, before);
 }
@@ -53,24 +54,22 @@ export const takeScenario = (session: Session, scenario: Scenario): Promise<void
 /** Reckons with the records as the history has them. */
 export async function applyRecords(session: Session): Promise<void> {
   const { store } = session;
-  const change = await session.reckoner.ask('setEdits', recordEdits(store.get().history));
-  store.change(({ layers }) => ({ project: change.project, ...(layers && { layers: layersWith(layers, change) }) }));
+  showChange(session, await session.reckoner.ask('setEdits', editsInForce(store.get())));
 }
 
 /** After the history changed: whatever of it matters to the reckoner is told. */
 async function follow(session: Session, before: History): Promise<void> {
   const { store, reckoner } = session;
   const after = store.get().history;
+  putInOutbox(session, stepsBetween(before, after));
   if (store.get().editing.can !== 'yes') return;
   if (JSON.stringify(recordEdits(before)) !== JSON.stringify(recordEdits(after))) {
     await applyRecords(session);
-    const { treeId } = store.get();
-    const tree = treeId === null ? null : await reckoner.ask('tree', treeId);
-    // Undone, a new tree is no longer there to be shown.
-    store.change(tree ? { tree } : { tree: null, treeId: null, ratingDraft: null });
+    await showTreeAgain(session);
   }
   const weights = weighing(store.get());
   if (weights && !isSameWeighing(weighingOf(before), weighingOf(after))) await reckoner.ask('weigh', weights);
+  sendWaiting(session);
 }
 
 /** Goes back or forth in the history. */
@@ -89,22 +88,4 @@ async function kept({ store }: Session, writing: Promise<unknown> | undefined): 
   } catch {
     store.change({ notice: wordsOf(store.get()).edits.notKept });
   }
-}
-
-function layersWith(layers: Layers, { features, gone }: Change): Layers {
-  const entries = LAYERS.map((name): [LayerName, GeoJSON.FeatureCollection] => {
-    const id = FEATURE_ID[name];
-    const fresh = new Map(features[name].map((feature) => [feature.properties?.[id], feature]));
-    const left = new Set<unknown>(gone[name]);
-    if (fresh.size === 0 && left.size === 0) return [name, layers[name]];
-    const kept = layers[name].features.flatMap((feature) => {
-      const key = feature.properties?.[id];
-      const replaced = fresh.get(key);
-      fresh.delete(key);
-      if (replaced) return [replaced];
-      return left.has(key) ? [] : [feature];
-    });
-    return [name, { type: 'FeatureCollection', features: [...kept, ...fresh.values()] }];
-  });
-  return Object.fromEntries(entries) as Layers;
 }

@@ -2,17 +2,21 @@
 
 import { CLEAN_BELOW_PCT } from '../map/stain-ramp.ts';
 import { shownBlocks, wordsOf } from '../state/derived-state.ts';
-import { blocksCsv, blocksGeoJson } from '../weigh/exported-blocks.ts';
+import { blocksCsv, blocksGeoJson, blocksGeopackage } from '../weigh/exported-blocks.ts';
 import { printedMap } from '../weigh/printed-map.ts';
 import type { Session } from './session.ts';
 
-export function exportBlocks(session: Session, format: 'geojson' | 'csv'): void {
+export function exportBlocks(session: Session, format: 'geojson' | 'csv' | 'gpkg'): void {
   const state = session.store.get();
   if (!state.layers) return;
   const shown = shownBlocks(state);
   if (format === 'geojson')
     save(session, 'blocks.geojson', 'application/geo+json', blocksGeoJson(state.layers.blocks, shown));
-  else save(session, 'blocks.csv', 'text/csv', blocksCsv(state.layers.blocks, shown));
+  else if (format === 'csv') save(session, 'blocks.csv', 'text/csv', blocksCsv(state.layers.blocks, shown));
+  else {
+    const file = blocksGeopackage(state.layers.blocks, shown, new Date().toISOString());
+    save(session, 'blocks.gpkg', 'application/geopackage+sqlite3', file as BlobPart);
+  }
 }
 
 export async function exportMap(session: Session): Promise<void> {

@@ -1,13 +1,16 @@
 /** Opens the project: first what the server has reckoned, then the project's own files, so that it can be changed here. */
-import { recordEdits } from '../edits/history.ts';
+import { NO_HISTORY } from '../edits/history.ts';
+import { NO_OUTBOX } from '../edits/outbox.ts';
 import type { Project } from '../project/project.ts';
 import { localProject, type ProjectPlace, type StoreLayer } from '../project/project-files.ts';
-import { servedResults } from '../project/served-results.ts';
+import { type ServedResults, servedResults } from '../project/served-results.ts';
+import { newestChange, type StoreHead, storeHead } from '../project/store-api.ts';
 import type { Opened } from '../reckoning/messages.ts';
-import { weighing, wordsOf } from '../state/derived-state.ts';
+import { editsInForce, weighing, wordsOf } from '../state/derived-state.ts';
 import { changeSketch } from './drawing.ts';
 import { applyRecords } from './editing.ts';
 import type { Session } from './session.ts';
+import { followStore, shareEdits } from './sharing.ts';
 
 /** The invented sample town, which comes with the page. Whole, because workers stand elsewhere. */
 const DEMO: ProjectPlace = { kind: 'http', base: new URL('demo/', document.baseURI).href };
@@ -19,11 +22,15 @@ export async function openProject(session: Session): Promise<void> {
   try {
     if (wish === 'demo') return await openPlace(session, DEMO, 'demo');
     if (wish === 'local') return await openLast(session);
-    const shown = await servedResults();
-    if (!shown) return await openPlace(session, DEMO, 'demo');
-    await takeUp(session, `served:${shown.project.title}`);
+    const [served, head] = await Promise.all([servedResults(), storeHead()]);
+    if (!served) return await openPlace(session, DEMO, 'demo');
+    const { shown } = served;
+    const stored = head?.layers && head.writable && head.asker.role !== 'reader';
+    if (stored) await takeUpShared(session, `store:${shown.project.title}`, head.asker);
+    else await takeUp(session, `served:${shown.project.title}`);
     session.store.change({ ...shown, status: 'ready' });
-    await makeEditable(session, shown.project);
+    if (head?.layers) await openStore(session, served, placeOf(shown.project, head.layers));
+    else await makeEditable(session, shown.project);
   } catch (error) {
     fail(session, error);
   }
@@ -57,28 +64,65 @@ async function openPlace(session: Session, place: ProjectPlace, key: string): Pr
   await allowEditing(session, opened, place);
 }
 
-/** The server's figures are shown already; the files must give the same ones, digit for digit. */
+/**
+ * Reads the server's store. Where its own figures lag behind the records, those reckoned here are shown; else both must be the
+ * same, digit for digit.
+ */
+async function openStore(session: Session, { shown, journal }: ServedResults, place: ProjectPlace): Promise<void> {
+  const { store } = session;
+  const since = await newestChange();
+  const opened = await openedAt(session, place);
+  if (!opened) return;
+  if (!sameFigures(opened.shown.project, shown.project)) {
+    if (journal === since) return store.change({ editing: { can: 'no', why: 'other-figures', detail: '' } });
+    store.change(opened.shown);
+  } else store.change({ project: { ...shown.project, findings: opened.shown.project.findings } });
+  await allowEditing(session, opened, place);
+  if (store.get().sharing) followStore(session, since, () => reopenStore(session));
+}
+
+/** Reads all records anew: layers changed that figures follow only from the beginning. */
+async function reopenStore(session: Session): Promise<void> {
+  const { store, reckoner } = session;
+  const [served, head] = await Promise.all([servedResults(), storeHead()]);
+  if (!served || !head?.layers) return;
+  const edits = editsInForce(store.get());
+  const opened = await reckoner.ask('open', { place: placeOf(served.shown.project, head.layers), edits });
+  if (opened.stopped) return store.change({ status: 'stopped', stopping: opened.findings });
+  store.change(opened.shown);
+  const weights = weighing(store.get());
+  if (weights) await reckoner.ask('weigh', weights);
+}
+
+/** The server's figures are shown already. A project of files is not handed out; the sample town has a copy in the page. */
 async function makeEditable(session: Session, served: Project): Promise<void> {
   const { store } = session;
-  // A project of files is not handed out; when it is the sample town, the page's own copy gives the same figures.
-  const place = (await storePlace(served)) ?? DEMO;
-  const opened = await session.reckoner
-    .ask('open', { place, edits: [] })
-    .catch((error: Error) => ({ failed: error.message }));
-  if ('failed' in opened) return store.change({ editing: { can: 'no', why: 'failed', detail: opened.failed } });
-  if (opened.stopped || !sameFigures(opened.shown.project, served)) {
-    const why = place === DEMO ? 'no-files' : 'other-figures';
-    return store.change({ editing: { can: 'no', why, detail: '' } });
-  }
+  const opened = await openedAt(session, DEMO);
+  if (!opened) return;
+  if (!sameFigures(opened.shown.project, served))
+    return store.change({ editing: { can: 'no', why: 'no-files', detail: '' } });
   // The server's findings come in one language; these can be said in any and lead to their place.
   store.change({ project: { ...served, findings: opened.shown.project.findings } });
-  await allowEditing(session, opened, place);
+  await allowEditing(session, opened, DEMO);
+}
+
+/** Null, and the reason on the screen, when the place gives nothing to reckon with. */
+async function openedAt(
+  { store, reckoner }: Session,
+  place: ProjectPlace,
+): Promise<(Opened & { stopped: false }) | null> {
+  const opened = await reckoner.ask('open', { place, edits: [] }).catch((error: Error) => ({ failed: error.message }));
+  if ('failed' in opened) store.change({ editing: { can: 'no', why: 'failed', detail: opened.failed } });
+  else if (opened.stopped)
+    store.change({ editing: { can: 'no', why: place === DEMO ? 'no-files' : 'other-figures', detail: '' } });
+  else return opened;
+  return null;
 }
 
 async function allowEditing(session: Session, opened: Opened & { stopped: false }, place: ProjectPlace): Promise<void> {
   const { store } = session;
   store.change({ imagery: opened.imagery, imageryPlace: place });
-  if (recordEdits(store.get().history).length > 0) await applyRecords(session);
+  if (editsInForce(store.get()).length > 0) await applyRecords(session);
   const weights = weighing(store.get());
   if (weights) await session.reckoner.ask('weigh', weights);
   store.change({ editing: { can: 'yes' } });
@@ -100,6 +144,25 @@ async function takeUp(session: Session, projectKey: string): Promise<void> {
   session.store.change({ projectKey, history, ...(draft as object | null) });
 }
 
+/** The same of a project in the server's store: a second tab starts a history of its own, for both send their edits. */
+async function takeUpShared(session: Session, projectKey: string, asker: StoreHead['asker']): Promise<void> {
+  const { database, store } = session;
+  if (!(await holdAlone(projectKey))) {
+    shareEdits(session, asker, NO_OUTBOX);
+    return store.change({ projectKey, history: NO_HISTORY });
+  }
+  session.log = database.editLog(projectKey);
+  session.drafts = database.draftStore(projectKey);
+  session.outboxes = database.outboxStore(projectKey);
+  const [history, draft, outbox] = await Promise.all([
+    session.log.load(),
+    session.drafts.load(),
+    session.outboxes.load(),
+  ]);
+  shareEdits(session, asker, outbox);
+  store.change({ projectKey, history, ...(draft as object | null) });
+}
+
 /** True when no other tab has this project open; held until the page goes. */
 function holdAlone(projectKey: string): Promise<boolean> {
   // Not offered over plain HTTP from another machine.
@@ -112,12 +175,7 @@ function holdAlone(projectKey: string): Promise<boolean> {
   });
 }
 
-/** The server's store; null when it serves a project of files. */
-async function storePlace(served: Project): Promise<ProjectPlace | null> {
-  const response = await fetch('/api/project').catch(() => null);
-  if (!response?.ok) return null;
-  const { layers } = (await response.json()) as { readonly layers: readonly StoreLayer[] | null };
-  if (!layers) return null;
+function placeOf(served: Project, layers: readonly StoreLayer[]): ProjectPlace {
   const { title, season, units, run } = served;
   return { kind: 'store', facts: { title, season, units, settings: { ...run.settings } }, layers };
 }

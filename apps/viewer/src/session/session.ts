@@ -1,7 +1,7 @@
 /** One open page: its state, its reckoner and its database. What a person does goes through the functions beside this file. */
 import { createContext, useContext } from 'react';
 import { BrowserDatabase } from '../edits/browser-database.ts';
-import type { DraftStore, EditLog } from '../edits/edit-log.ts';
+import type { DraftStore, EditLog, OutboxStore } from '../edits/edit-log.ts';
 import type { Units } from '../language/quantities.ts';
 import type { Words } from '../language/words.ts';
 import { type Reckoner, startReckoner } from '../reckoning/reckoner.ts';
@@ -21,6 +21,9 @@ export interface Session {
   /** Null until a project is open. */
   log: EditLog | null;
   drafts: DraftStore | null;
+  outboxes: OutboxStore | null;
+  /** What was begun last between this page and the store: one thing at a time, in order. */
+  turn: Promise<void>;
 }
 
 export function startSession(): Session {
@@ -41,7 +44,9 @@ export function startSession(): Session {
       savePreferences(saved);
     }
   });
-  return { store, database: new BrowserDatabase(), reckoner, map: null, log: null, drafts: null };
+  const database = new BrowserDatabase();
+  const turn = Promise.resolve();
+  return { store, database, reckoner, map: null, log: null, drafts: null, outboxes: null, turn };
 }
 
 export const SessionContext = createContext<Session | null>(null);

@@ -4,6 +4,7 @@ import { I18nProvider } from 'react-aria-components';
 import { OutlineBench } from '../outline/outline-bench.tsx';
 import { useApp, useWords } from '../session/session.ts';
 import { WeighBench } from '../weigh/weigh-bench.tsx';
+import { Conflicts } from './conflicts.tsx';
 import { FindingsList } from './findings-list.tsx';
 import { MapStage } from './map-stage.tsx';
 import { Masthead } from './masthead.tsx';
@@ -43,6 +44,7 @@ function Benches() {
     <>
       <main className="panel">
         <Masthead />
+        <Conflicts />
         {bench === 'weigh' ? <WeighBench /> : <OutlineBench />}
         <FindingsList />
         <OpenElsewhere />

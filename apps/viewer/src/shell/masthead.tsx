@@ -4,6 +4,7 @@ import { area, percent } from '../language/quantities.ts';
 import { useApp, useSession, useUnits, useWords } from '../session/session.ts';
 import type { Bench } from '../state/app-state.ts';
 import { SettingsMenu } from './settings-menu.tsx';
+import { SharingState } from './sharing-state.tsx';
 import { UndoButtons } from './undo-buttons.tsx';
 
 export function Masthead() {
@@ -18,6 +19,7 @@ export function Masthead() {
         <SettingsMenu />
       </div>
       <p className="dateline">{words.dateline(project.season, project.run.asOf, project.trees, project.treesRated)}</p>
+      <SharingState />
       {bench === 'weigh' ? <Totals /> : null}
       <div className="masthead-line bench-line">
         <BenchSwitch />

@@ -3,12 +3,14 @@ import type { CrownPreview } from '@crownfall/assessment';
 import type { Finding } from '@crownfall/geometry';
 import type { Weighing } from '../edits/edit.ts';
 import { type History, NO_HISTORY } from '../edits/history.ts';
+import type { Outbox } from '../edits/outbox.ts';
 import type { Units } from '../language/quantities.ts';
 import type { OpenedImagery } from '../map/imagery-tiles.ts';
 import type { RatingDraft } from '../outline/rating-draft.ts';
 import type { Sketch } from '../outline/sketch.ts';
 import type { Layers, Project } from '../project/project.ts';
 import type { ProjectPlace } from '../project/project-files.ts';
+import type { Conflict, StoreHead } from '../project/store-api.ts';
 import type { TreeRecord } from '../reckoning/project-reckoner.ts';
 
 export type Bench = 'weigh' | 'outline';
@@ -45,6 +47,15 @@ type Editing =
   | { readonly can: 'yes' }
   | { readonly can: 'no'; readonly why: 'no-files' | 'other-figures' | 'failed'; readonly detail: string };
 
+/** Edits go to the server's store, and those of others come from it. */
+export interface Sharing {
+  readonly outbox: Outbox;
+  /** Whether the server answers. */
+  readonly reached: boolean;
+  readonly conflicts: readonly Conflict[];
+  readonly asker: StoreHead['asker'];
+}
+
 export interface AppState {
   readonly status: 'opening' | 'ready' | 'failed' | 'stopped';
   readonly failure: string;
@@ -56,6 +67,8 @@ export interface AppState {
   readonly imageryPlace: ProjectPlace | null;
   readonly editing: Editing;
   readonly history: History;
+  /** Null: edits stay in this browser. */
+  readonly sharing: Sharing | null;
   readonly preferences: Preferences;
   readonly bench: Bench;
   readonly blockId: string | null;
@@ -86,6 +99,7 @@ export const FIRST_STATE: AppState = {
   imageryPlace: null,
   editing: { can: 'soon', stage: 'reading', share: 0 },
   history: NO_HISTORY,
+  sharing: null,
   preferences: { language: 'en', units: null, theme: 'system', tourSeen: false },
   bench: 'weigh',
   blockId: null,

@@ -1,8 +1,9 @@
 /** What follows from the state: the ranking under the present weights, what the filters leave, words and units. */
 import { rankBlocks } from '@crownfall/priority';
 import { CRITERIA, type Criterion, type PrioritySettings } from '@crownfall/survey';
-import type { Weighing } from '../edits/edit.ts';
-import { weighingOf } from '../edits/history.ts';
+import type { RecordEdit, Weighing } from '../edits/edit.ts';
+import { recordEdits, weighingOf } from '../edits/history.ts';
+import { pendingEdits } from '../edits/outbox.ts';
 import type { Units } from '../language/quantities.ts';
 import { WORDS, type Words } from '../language/words.ts';
 import type { BlockSummary, Layers, Project } from '../project/project.ts';
@@ -24,6 +25,10 @@ export const weighing = derived(
   (state: AppState) => [state.weighingDraft, state.history, ownWeighing(state)] as const,
   (draft, history, own): Weighing | null => draft ?? weighingOf(history) ?? own,
 );
+
+/** What is to be reckoned on top of the records at hand: all edits, or those that the server's store does not hold yet. */
+export const editsInForce = ({ sharing, history }: AppState): readonly RecordEdit[] =>
+  sharing ? pendingEdits(sharing.outbox) : recordEdits(history);
 
 /** All blocks in rank order under the weighing in force. */
 export const rankedBlocks = derived(

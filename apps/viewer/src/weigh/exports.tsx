@@ -28,6 +28,9 @@ export function Exports() {
         <Button className="button" onPress={() => exportBlocks(session, 'geojson')}>
           {exports.geojson}
         </Button>
+        <Button className="button" onPress={() => exportBlocks(session, 'gpkg')}>
+          {exports.gpkg}
+        </Button>
         <Button className="button" onPress={() => exportBlocks(session, 'csv')}>
           {exports.csv}
         </Button>

@@ -2,8 +2,8 @@ import { open, stat } from 'node:fs/promises';
 import { basename } from 'node:path';
 import type { Finding } from '@crownfall/geometry';
 import { finding } from '@crownfall/survey';
+import { APPLICATION_ID } from '../../formats/geopackage/geopackage-facts.ts';
 import { Outage, systemCode } from '../outage.ts';
-import { APPLICATION_ID } from './geopackage-tables.ts';
 
 const HEADER_BYTES = 100;
 

@@ -4,15 +4,7 @@
  * other programs show what a field means and which words it may hold.
  */
 
-/** `GPKG` */
-export const APPLICATION_ID = 0x47504b47;
-/** GeoPackage 1.3.0; GDAL 3.6 warns at 1.4. */
-export const GEOPACKAGE_VERSION = 10300;
-
-const WGS84 =
-  'GEOGCS["WGS 84",DATUM["WGS_1984",SPHEROID["WGS 84",6378137,298.257223563,AUTHORITY["EPSG","7030"]],' +
-  'AUTHORITY["EPSG","6326"]],PRIMEM["Greenwich",0,AUTHORITY["EPSG","8901"]],UNIT["degree",0.0174532925199433,' +
-  'AUTHORITY["EPSG","9122"]],AXIS["Latitude",NORTH],AXIS["Longitude",EAST],AUTHORITY["EPSG","4326"]]';
+import { WGS84 } from '../../formats/geopackage/geopackage-facts.ts';
 
 export const GEOPACKAGE_TABLES = `
 CREATE TABLE gpkg_spatial_ref_sys (
