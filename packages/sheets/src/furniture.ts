@@ -64,9 +64,9 @@ export const SMALL: TextStyle = { sizeMm: 2.6, colour: MAP.ink };
 export const QUIET: TextStyle = { sizeMm: 2.4, colour: MAP.quiet };
 
 /** The ramp with its limits, m² or ft² of stained pavement in a block. */
-export function stainLegend(x: number, y: number, units: 'metric' | 'us'): readonly PaperMark[] {
+export function stainLegend(x: number, y: number, units: 'metric' | 'us', title?: string): readonly PaperMark[] {
   const step = 13;
-  const limit = (m2: number) => (units === 'metric' ? m2 : roundLength(m2 / M2_PER_FT2));
+  const limit = (m2: number) => (units === 'metric' ? m2 : Math.round(m2 / M2_PER_FT2));
   const boxes = STAIN_RAMP.map((fill, i): PaperMark => {
     const hatch = stainHatch(i);
     const style: Style = {
@@ -77,20 +77,26 @@ export function stainLegend(x: number, y: number, units: 'metric' | 'us'): reado
     return { mark: 'box', box: { leftMm: x + i * step, topMm: y, widthMm: step, heightMm: 4 }, style };
   });
   const numbers = STAIN_CLASSES_M2.map((m2, i): PaperMark => {
-    const text = grouped(units === 'metric' ? m2 : limit(m2));
+    const text = grouped(limit(m2));
     return { mark: 'text', x: x + (i + 1) * step, y: y + 6.9, text, style: { ...SMALL, anchor: 'middle' } };
   });
   const unit = units === 'metric' ? 'm²' : 'ft²';
-  const title = `Expected stained pavement in the block, ${unit}`;
-  return [{ mark: 'text', x, y: y - 1.5, text: title, style: SMALL }, ...boxes, ...numbers];
+  const text = title ?? `Expected stained pavement in the block, ${unit}`;
+  return [{ mark: 'text', x, y: y - 1.5, text, style: SMALL }, ...boxes, ...numbers];
 }
 
+const CROWN_WORDS = ['crown that stains', 'clean crown', 'not rated: host group’s mean'] as const;
+
 /** Samples of a crown that fouls, one that does not, one that nobody rated. */
-export function crownLegend(x: number, y: number): readonly PaperMark[] {
+export function crownLegend(
+  x: number,
+  y: number,
+  words: readonly [foul: string, clean: string, unrated: string] = CROWN_WORDS,
+): readonly PaperMark[] {
   const rows: readonly (readonly [string, boolean, boolean])[] = [
-    ['crown that stains', true, false],
-    ['clean crown', false, false],
-    ['not rated: host group’s mean', true, true],
+    [words[0], true, false],
+    [words[1], false, false],
+    [words[2], true, true],
   ];
   return rows.flatMap(([text, foul, dashed], i): readonly PaperMark[] => {
     const top = y + i * 4.1;

@@ -41,6 +41,33 @@ export function fittingScale(bounds: Bounds, frame: Frame, marginM: number): num
   return SCALES.find((scale) => scale >= needed) ?? SCALES[SCALES.length - 1];
 }
 
+/** The largest scale to two digits at which the bounds fit into the frame with a little air: for maps that are only read. */
+export function closeScale(bounds: Bounds, frame: Frame): number {
+  const across = (bounds.maxX - bounds.minX) / (frame.widthMm / 1000);
+  const up = (bounds.maxY - bounds.minY) / (frame.heightMm / 1000);
+  const needed = Math.max(across, up) * 1.04;
+  const step = 10 ** (Math.floor(Math.log10(needed)) - 1);
+  return Math.ceil(needed / step) * step;
+}
+
 export function middleOf(bounds: Bounds): { readonly x: number; readonly y: number } {
   return { x: (bounds.minX + bounds.maxX) / 2, y: (bounds.minY + bounds.maxY) / 2 };
+}
+
+/** What of the ground a frame about `centre` shows, m. */
+export function shownBounds(
+  centre: { readonly x: number; readonly y: number },
+  frame: Pick<Frame, 'widthMm' | 'heightMm'>,
+  scale: number,
+): Bounds {
+  const halfX = (frame.widthMm * scale) / 2000;
+  const halfY = (frame.heightMm * scale) / 2000;
+  return { minX: centre.x - halfX, maxX: centre.x + halfX, minY: centre.y - halfY, maxY: centre.y + halfY };
+}
+
+/** Whether the box about a region has anything in common with the bounds. */
+export function meets(region: Region, shown: Bounds): boolean {
+  if (region.length === 0) return false;
+  const own = boundsOf([region]);
+  return own.minX < shown.maxX && own.maxX > shown.minX && own.minY < shown.maxY && own.maxY > shown.minY;
 }

@@ -3,7 +3,7 @@ import type { Assessment, BlockResult } from '@crownfall/assessment';
 import { type LocalPlane, regionCentroid } from '@crownfall/geometry';
 import type { Drawing, Frame, GroundMark, PaperMark, Style } from './drawing.ts';
 import { crownLegend, grouped, northArrow, QUIET, SMALL, scaleBar, stainLegend } from './furniture.ts';
-import { type Bounds, boundsOf, fittingScale, middleOf } from './map-frame.ts';
+import { type Bounds, boundsOf, closeScale, fittingScale, middleOf } from './map-frame.ts';
 import {
   blockOutline,
   crownMarks,
@@ -33,16 +33,14 @@ const MARGIN_MM = 5;
  */
 export function townMap(assessment: Assessment, options: TownMapOptions = {}): Drawing {
   const { widthMm = 240, heightMm = 170 } = options;
-  const plane = mapPlane(assessment);
   const frame = {
     leftMm: MARGIN_MM,
     topMm: HEAD_MM,
     widthMm: widthMm - 2 * MARGIN_MM,
     heightMm: heightMm - HEAD_MM - FOOT_MM,
   };
-  const shown = [...assessment.blocks, ...assessment.trees].map((each) => regionOf(each.geometry, plane));
-  const bounds = boundsOf(shown);
-  const scale = fittingScale(bounds, frame, 0);
+  const shown = shownTown(assessment, frame);
+  const { bounds, scale } = shown;
   return {
     title: `${assessment.title}: blocks by stained pavement, season ${assessment.season}`,
     description: describe(assessment),
@@ -51,20 +49,29 @@ export function townMap(assessment: Assessment, options: TownMapOptions = {}): D
     land: MAP.land,
     scale,
     centre: middleOf(bounds),
-    ground: groundMarks(assessment, { plane, bounds, scale }, options),
+    ground: townGround(assessment, shown, options),
     onPaper: margin(assessment, frame, scale),
   };
 }
 
-interface Shown {
+/** Everything of the town that a map shows, in metres of the plane. */
+export interface ShownTown {
   readonly plane: LocalPlane;
   readonly bounds: Bounds;
   readonly scale: number;
 }
 
-function groundMarks(
+/** Where the town lies in its plane, and the scale at which it fits the frame: the largest round one, or any to 100. */
+export function shownTown(assessment: Assessment, frame: Frame, scales: 'round' | 'any' = 'round'): ShownTown {
+  const plane = mapPlane(assessment);
+  const bounds = boundsOf([...assessment.blocks, ...assessment.trees].map((each) => regionOf(each.geometry, plane)));
+  return { plane, bounds, scale: scales === 'round' ? fittingScale(bounds, frame, 0) : closeScale(bounds, frame) };
+}
+
+/** Blocks by stain, pavement, crowns, street names and the ranks of `numbered` blocks; the first ranks heavy and on top. */
+export function townGround(
   assessment: Assessment,
-  { plane, bounds, scale }: Shown,
+  { plane, bounds, scale }: ShownTown,
   options: TownMapOptions,
 ): readonly GroundMark[] {
   const topN = assessment.run.settings.priority.top_n;
