@@ -24,6 +24,9 @@ export type { BlockSource, Ground, GroundBlock, GroundCrown, GroundPavement } fr
 export { reckonGeometry } from './ground/reckon-geometry.ts';
 export type { BlockPreview, CrownPreview } from './live/crown-preview.ts';
 export { LiveAssessment } from './live/live-assessment.ts';
+export type { Address } from './plan/notice-list.ts';
+export { type OfferBook, type OfferOptions, offersOf } from './plan/offers-of.ts';
+export { type PlanOptions, planWork } from './plan/plan-work.ts';
 export { type Progress, STAGES, type Stage } from './progress.ts';
 export { type BlockNotes, type Ranking, rank } from './rank-stage.ts';
 export { checkRaters, type RaterCheck } from './raters/check-raters.ts';

@@ -57,7 +57,7 @@ export function rank(
   const sites = sitesByBlock(ground, records.sites, stain.ledgers.blame, priority.site_distance_m);
   const complaintBlock = complaintBlocks(ground, records.complaints, priority.complaint_distance_m);
   const complaints = grouped(ground, records.complaints, (_, i) => complaintBlock[i]);
-  const bloom = grouped(ground, records.bloom, bloomBlocks(ground));
+  const bloom = bloomByBlock(ground, records.bloom);
   const zones = grouped(ground, [...ground.crowns.keys()], (zone) => ground.crowns[zone].block);
   const notes: BlockNotes[] = [];
   const evidence = ground.blocks.map(({ blockId }, block) => {
@@ -130,7 +130,11 @@ function complaintBlocks({ near }: Ground, complaints: readonly Complaint[], rea
   });
 }
 
-/** A bloom observation's block: its own, or that of its tree. */
+/** The bloom observations of each block, its own and those of its trees; those of no block are left aside. */
+export function bloomByBlock(ground: Ground, bloom: readonly BloomObservation[]): BloomObservation[][] {
+  return grouped(ground, bloom, bloomBlocks(ground));
+}
+
 function bloomBlocks({ blocks, crowns }: Ground): (seen: BloomObservation) => number {
   const blockOf = new Map(blocks.map(({ blockId }, block) => [blockId, block]));
   const blockOfTree = new Map(crowns.map(({ tree, block }) => [tree.treeId, block]));

@@ -1,4 +1,16 @@
 export { CATALOGUES, describeFinding, type FindingWords } from './catalogue/describe-finding.ts';
+export {
+  actionName,
+  CAUTION_CODES,
+  type CautionCode,
+  type Constraint,
+  describeConstraint,
+  describeReason,
+  REASON_CODES,
+  type Reason,
+  type ReasonCode,
+  treatmentCautions,
+} from './catalogue/plan-words.ts';
 export type { Catalogue, Language, Words } from './catalogue/words.ts';
 export type {
   Fact,
@@ -11,6 +23,18 @@ export type {
 export { FINDING_FACTS, finding } from './findings/finding-codes.ts';
 export { editDistance, nearestWord } from './findings/nearest-word.ts';
 export { type FindingGroup, summariseFindings } from './findings/summarise-findings.ts';
+export {
+  ACTIONS,
+  type Action,
+  type BloomSettings,
+  type PastTreatment,
+  type PlanSettings,
+  PRICED_ACTIONS,
+  type Price,
+  type PricedAction,
+  type Product,
+  type WeatherCheck,
+} from './plan-settings.ts';
 export type { LayerName, ProjectInput, RawFeature, RawLayer } from './project-input.ts';
 export { LAYER_NAMES } from './project-input.ts';
 export { type RatedVisit, type RaterReading, ratedVisits } from './raters/rated-visits.ts';

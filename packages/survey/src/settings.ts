@@ -2,6 +2,7 @@
  * Every parameter of the model, by the name that project.json uses. Defaults that are assumptions are marked (A); a run
  * prints the ones it used. Lengths in metres, shares 0–1.
  */
+import { type BloomSettings, DEFAULT_BLOOM, DEFAULT_PLAN, type PlanSettings } from './plan-settings.ts';
 import type { Cause, FootTraffic, PavementKind } from './records.ts';
 
 export interface Settings {
@@ -42,6 +43,10 @@ export interface Settings {
   /** (A) A bloom observation older than this many days says nothing about today. */
   readonly bloom_stale_days: number;
   readonly priority: PrioritySettings;
+  /** How the start and the end of the bloom are told. */
+  readonly bloom: BloomSettings;
+  /** What may be done, at what price, within which limits. */
+  readonly plan: PlanSettings;
 }
 
 export interface UncertaintySettings {
@@ -168,4 +173,6 @@ export const DEFAULT_SETTINGS: Settings = {
     site_distance_m: 60,
     top_n: 5,
   },
+  bloom: DEFAULT_BLOOM,
+  plan: DEFAULT_PLAN,
 };

@@ -5,6 +5,7 @@
 import type { Finding } from '@crownfall/geometry';
 import {
   asOfDay,
+  type PlanSettings,
   type PrioritySettings,
   type ProjectInput,
   type Rating,
@@ -13,6 +14,7 @@ import {
   type Survey,
   type Tree,
 } from '@crownfall/survey';
+import type { Reckoned } from '../assess.ts';
 import type { Ground } from '../ground/ground.ts';
 import { groundOf, type PlacedGround, placeGround } from '../ground/reckon-geometry.ts';
 import { noProgress, type Progress } from '../progress.ts';
@@ -81,6 +83,21 @@ export class LiveAssessment {
       { ...stages, input: this.#input, findings: this.#findings },
       { settings: this.#settings, asOf: this.#asOf, draws: 0, seed: 1 },
     );
+  }
+
+  /** The job as it stands, for `offersOf` and `planWork`. */
+  reckoned(): Reckoned {
+    const stages = { survey: this.#survey, ground: this.#ground, stain: this.#stain, ranking: this.#ranking };
+    return {
+      stages: { ...stages, input: this.#input, findings: this.#findings },
+      settings: this.#settings,
+      asOf: this.#asOf,
+    };
+  }
+
+  /** Other price list, budget, crew, checks, products: no figure of the assessment changes. */
+  arrange(plan: PlanSettings): void {
+    this.#settings = { ...this.#settings, plan };
   }
 
   /** Other weights, reference levels or values: ranks anew. */

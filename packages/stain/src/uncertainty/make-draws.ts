@@ -25,6 +25,10 @@ export interface Drawn {
   readonly crownM2: Float64Array;
   /** By tree: s, and whether a staining cause is present. */
   readonly severities: DrawnSeverities;
+  /** Share that each crown of the plan leaves clean in each of its layers, by crown · layers + layer. */
+  readonly clean: Float64Array;
+  /** The same with the doses lowered as asked; `clean` itself when nothing was asked. */
+  readonly cleanLowered: Float64Array;
 }
 
 /** The spread of k and of the ring shares, as settings put them. */
@@ -36,9 +40,16 @@ export function sharedSpread(settings: Settings): Pick<DrawPlan, 'doseCoefficien
 /**
  * Makes draws `from` … `to − 1` and hands each to `visit`. A draw depends on the plan and its own number alone, so any split
  * among workers gives the same digits. With no spread at all every draw is the reckoning itself, to rounding. Time per draw is
- * linear in trees and covers. docs/methods/uncertainty.md says what is drawn from what.
+ * linear in trees and covers. docs/methods/uncertainty.md says what is drawn from what. With `keeps` (by crown of the plan, the
+ * share of its dose that each crown keeps, 0–1) every draw also says what the same draw would be with those doses.
  */
-export function makeDraws(plan: DrawPlan, from: number, to: number, visit: (drawn: Drawn) => void): void {
+export function makeDraws(
+  plan: DrawPlan,
+  from: number,
+  to: number,
+  visit: (drawn: Drawn) => void,
+  keeps?: Float64Array,
+): void {
   const levels = normalLevels();
   const trees = plan.severity.how.length;
   const severities = {
@@ -49,6 +60,7 @@ export function makeDraws(plan: DrawPlan, from: number, to: number, visit: (draw
   const entries = plan.stain.zones.length * plan.stain.layerShare.length;
   const clean = new Float64Array(entries);
   const dose = new Float64Array(entries);
+  const cleanLowered = keeps === undefined ? clean : new Float64Array(entries);
   const resampled = new Int32Array(plan.severity.pool.length);
   const runM2 = new Float64Array(plan.stain.runPiece.length);
   const crownM2 = new Float64Array(plan.stain.zones.length);
@@ -58,9 +70,9 @@ export function makeDraws(plan: DrawPlan, from: number, to: number, visit: (draw
     const k = drawnCoefficient(plan, start.forCoefficient);
     drawSeverities(plan.severity, stream, severities, resampled);
     const ringFactor = 1 + plan.ringShareSpread * (2 * start.forRings - 1);
-    drawFallout(plan.stain, { k, ringFactor, stream, severities }, { clean, dose });
+    drawFallout(plan.stain, { k, ringFactor, stream, severities }, { clean, dose, cleanLowered }, keeps);
     weighCells(plan.stain, { clean, dose }, { runM2, crownM2 });
-    visit({ draw, runM2, crownM2, severities });
+    visit({ draw, runM2, crownM2, severities, clean, cleanLowered });
   }
 }
 
@@ -80,13 +92,21 @@ interface Fallout {
 function drawFallout(
   stain: StainPlan,
   shared: { k: number; ringFactor: number; stream: DrawStream; severities: DrawnSeverities },
-  { clean, dose }: Fallout,
+  { clean, dose, cleanLowered }: Fallout & { readonly cleanLowered: Float64Array },
+  keeps: Float64Array | undefined,
 ): void {
   const { k, ringFactor, stream, severities } = shared;
   const layers = stain.layerShare.length;
   const layerShare = stain.layerShare.map((share, layer) => (layer === 0 ? share : Math.min(1, share * ringFactor)));
   const stained = new Float64Array(layers);
   const shifted = new Float64Array(layers);
+  const widths = { depthM: 0, ringToM: stain.ringToM };
+  const leave = (part: number, shiftM: number, into: Float64Array, at: number): void => {
+    for (let layer = 0; layer < layers; layer++) stained[layer] = -Math.expm1(-layerShare[layer] * part);
+    if (shiftM !== 0) shiftedShares(stained, widths, shiftM, shifted);
+    const shares = shiftM === 0 ? stained : shifted;
+    for (let layer = 0; layer < layers; layer++) into[at + layer] = 1 - shares[layer];
+  };
   for (let zone = 0; zone < stain.zones.length; zone++) {
     // Taken for every crown, so that one crown's figure does not change the numbers that the next one gets.
     const shiftM = stain.outlineSdM[zone] > 0 ? stain.outlineSdM[zone] * stream.normal() : 0;
@@ -94,20 +114,15 @@ function drawFallout(
     const at = zone * layers;
     if (full === 0) {
       clean.fill(1, at, at + layers);
+      cleanLowered.fill(1, at, at + layers);
       dose.fill(0, at, at + layers);
       continue;
     }
-    for (let layer = 0; layer < layers; layer++) {
-      dose[at + layer] = layerShare[layer] * full;
-      stained[layer] = -Math.expm1(-dose[at + layer]);
-      clean[at + layer] = 1 - stained[layer];
-    }
-    if (shiftM === 0) continue;
-    shiftedShares(stained, { depthM: stain.depthM[zone], ringToM: stain.ringToM }, shiftM, shifted);
-    for (let layer = 0; layer < layers; layer++) {
-      clean[at + layer] = 1 - shifted[layer];
-      dose[at + layer] = -Math.log1p(-shifted[layer]);
-    }
+    widths.depthM = stain.depthM[zone];
+    if (keeps !== undefined) leave(keeps[zone] * full, shiftM, cleanLowered, at);
+    leave(full, shiftM, clean, at);
+    for (let layer = 0; layer < layers; layer++)
+      dose[at + layer] = shiftM === 0 ? layerShare[layer] * full : -Math.log1p(-shifted[layer]);
   }
 }
 

@@ -13,6 +13,9 @@ import { settingsSchema } from './settings-schema.ts';
 /** The parts of JSON Schema that the settings use. */
 interface Rule {
   readonly type?: string;
+  readonly format?: string;
+  readonly pattern?: string;
+  readonly required?: readonly string[];
   readonly enum?: readonly string[];
   readonly anyOf?: readonly Rule[];
   readonly properties?: Readonly<Record<string, Rule>>;
@@ -90,9 +93,11 @@ function withoutPublishedNames(value: unknown, path: readonly string[], findings
 }
 
 function isUsable(value: unknown, rule: Rule): boolean {
-  if (rule.anyOf !== undefined) return value === null || (typeof value === 'string' && isIsoDay(value));
+  if (rule.anyOf !== undefined) return rule.anyOf.some((inner) => isUsable(value, inner));
+  if (rule.type === 'null') return value === null;
   if (rule.enum !== undefined) return typeof value === 'string' && rule.enum.includes(value);
-  if (rule.type === 'boolean' || rule.type === 'string') return typeof value === rule.type;
+  if (rule.type === 'boolean') return typeof value === 'boolean';
+  if (rule.type === 'string') return typeof value === 'string' && isUsableText(value, rule);
   if (rule.type === 'number' || rule.type === 'integer') {
     return typeof value === 'number' && Number.isFinite(value) && within(value, rule);
   }
@@ -103,7 +108,15 @@ function isUsable(value: unknown, rule: Rule): boolean {
     return Object.values(value).every((entry) => isUsable(entry, inner));
   }
   const properties = Object.entries(rule.properties ?? {});
-  return properties.every(([name, inner]) => isUsable(value[name], inner));
+  return properties.every(([name, inner]) => {
+    const absent = value[name] === undefined && rule.required?.includes(name) !== true;
+    return absent || isUsable(value[name], inner);
+  });
+}
+
+function isUsableText(value: string, { format, pattern }: Rule): boolean {
+  if (format === 'date' && !isIsoDay(value)) return false;
+  return pattern === undefined || new RegExp(pattern).test(value);
 }
 
 function isUsableList(value: unknown, rule: Rule): boolean {
@@ -114,7 +127,10 @@ function isUsableList(value: unknown, rule: Rule): boolean {
 
 function expectedText(rule: Rule): string {
   if (rule.enum !== undefined) return rule.enum.join(', ');
-  if (rule.anyOf !== undefined) return 'YYYY-MM-DD, null';
+  if (rule.anyOf !== undefined) return rule.anyOf.map(expectedText).join(', ');
+  if (rule.type === 'null') return 'null';
+  if (rule.format === 'date') return 'YYYY-MM-DD';
+  if (rule.pattern !== undefined) return rule.pattern;
   if (rule.type === 'number' || rule.type === 'integer') return limitsText(rule, rule['x-unit'] ?? '').trim();
   if (rule.type === 'boolean') return 'true, false';
   if (rule.items !== undefined) return `[${expectedText(rule.items)}, …]`;

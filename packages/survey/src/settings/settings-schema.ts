@@ -2,6 +2,7 @@
 import { Type } from 'typebox';
 import { CAUSES, FOOT_TRAFFIC, PAVEMENT_KINDS } from '../records.ts';
 import { CRITERIA } from '../settings.ts';
+import { bloomSchema, planSchema } from './plan-schema.ts';
 
 const number = (unit: string, limits: { minimum?: number; exclusiveMinimum?: number; maximum?: number } = {}) =>
   Type.Number({ 'x-unit': unit, ...limits });
@@ -82,6 +83,8 @@ export const settingsSchema = Type.Object(
     as_of: Type.Union([Type.String({ format: 'date' }), Type.Null()]),
     bloom_stale_days: number('d', { minimum: 0 }),
     priority,
+    bloom: bloomSchema,
+    plan: planSchema,
   },
   { $id: 'settings', description: 'Every parameter of the model by name; an absent one takes its default.' },
 );
