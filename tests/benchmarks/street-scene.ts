@@ -1,5 +1,5 @@
 /** An invented town of straight streets, as big as wanted: carriageway, sidewalks, driveways, and lobed crowns along them. */
-import type { Region, Ring } from '@crownfall/geometry';
+import type { NumberedRegion, Region, Ring } from '@crownfall/geometry';
 import { RandomStream } from '@crownfall/statistics';
 
 const CROWNS_PER_STREET = 12;
@@ -15,20 +15,74 @@ export interface StreetScene {
 
 /** Streets run by turns along and across their cell of 60 m; crowns have 2.2–5.9 m of radius and `vertices` vertices. */
 export function streetScene(crownCount: number, vertices = 123): StreetScene {
-  const streets = Math.ceil(crownCount / CROWNS_PER_STREET);
-  const columns = Math.ceil(Math.sqrt(streets / 2));
   const crowns: Ring[] = [];
   const pieces: Ring[] = [];
-  for (let street = 0; street < streets; street++) {
-    const random = new RandomStream(6, street);
-    const cell = street >> 1;
-    const place = placer(street % 2 === 1, (cell % columns) * CELL_M, Math.floor(cell / columns) * CELL_M);
-    pieces.push(...pavement(random).map((corners) => place(corners)));
-    for (let t = 0; t < CROWNS_PER_STREET && crowns.length < crownCount; t++) {
-      crowns.push(place(crown(random, t, vertices)));
-    }
+  for (let street = 0; street < streetCount(crownCount); street++) {
+    const one = streetOf(crownCount, street, vertices);
+    pieces.push(...one.pieces);
+    crowns.push(...one.crowns);
   }
   return { crowns, pieces };
+}
+
+export function streetCount(crownCount: number): number {
+  return Math.ceil(crownCount / CROWNS_PER_STREET);
+}
+
+/** One street of the town of so many crowns. */
+export function streetOf(crownCount: number, street: number, vertices = 123): StreetScene {
+  const random = new RandomStream(6, street);
+  const place = placerOf(crownCount, street);
+  const pieces = pavement(random).map((corners) => place(corners));
+  const first = street * CROWNS_PER_STREET;
+  const own = Math.min(CROWNS_PER_STREET, crownCount - first);
+  return { pieces, crowns: Array.from({ length: own }, (_, t) => place(crown(random, t, vertices))) };
+}
+
+/**
+ * The same town as sources sorted by least x, a street at a time: what a spatially sorted file gives. Numbers are those of
+ * {@link streetScene}.
+ */
+export function streetStream(crownCount: number): {
+  crowns: Iterable<NumberedRegion>;
+  pieces: Iterable<NumberedRegion>;
+} {
+  return {
+    crowns: sortedByWest(crownCount, (street) =>
+      streetOf(crownCount, street).crowns.map((ring, t) => ({
+        number: street * CROWNS_PER_STREET + t,
+        region: [ring],
+      })),
+    ),
+    pieces: sortedByWest(crownCount, (street) => {
+      const { pieces } = streetOf(crownCount, street, 0);
+      return pieces.map((ring, i) => ({ number: street * pieces.length + i, region: [ring] }));
+    }),
+  };
+}
+
+function* sortedByWest(crownCount: number, regionsOf: (street: number) => NumberedRegion[]): Generator<NumberedRegion> {
+  const west = Float64Array.from({ length: streetCount(crownCount) }, (_, street) => westOf(crownCount, street));
+  const order = Uint32Array.from(west.keys()).sort((a, b) => west[a] - west[b]);
+  let waiting: { west: number; one: NumberedRegion }[] = [];
+  for (const street of order) {
+    const ready = waiting.filter((held) => held.west < west[street]).sort((a, b) => a.west - b.west);
+    for (const { one } of ready) yield one;
+    waiting = waiting.filter((held) => held.west >= west[street]);
+    for (const one of regionsOf(street)) waiting.push({ west: leastX(one.region[0]), one });
+  }
+  for (const { one } of waiting.sort((a, b) => a.west - b.west)) yield one;
+}
+
+/** No crown or pavement of a street reaches beyond this box about it. */
+function westOf(crownCount: number, street: number): number {
+  return leastX(placerOf(crownCount, street)(rectangle(0, -14, 64, 14)));
+}
+
+function leastX(ring: Ring): number {
+  let least = Infinity;
+  for (let i = 0; i < ring.length; i += 2) least = Math.min(least, ring[i]);
+  return least;
 }
 
 /** A ring as the overlay takes it. */
@@ -58,6 +112,12 @@ function crown(random: RandomStream, t: number, vertices: number): number[] {
     const r = radius * (1 + 0.12 * Math.sin(3 * angle + three) + 0.06 * Math.sin(7 * angle + seven));
     return [x + r * Math.cos(angle), y + r * Math.sin(angle)];
   });
+}
+
+function placerOf(crownCount: number, street: number): (local: number[]) => Ring {
+  const columns = Math.ceil(Math.sqrt(streetCount(crownCount) / 2));
+  const cell = street >> 1;
+  return placer(street % 2 === 1, (cell % columns) * CELL_M, Math.floor(cell / columns) * CELL_M);
 }
 
 /** Into the town; streets across are turned by a right angle. */

@@ -59,10 +59,15 @@ export function overlayAreas({ pavement, crowns }: OverlayCase): Float64Array {
 
 /** The case as geos-areas.c reads it, about the local origin. */
 export function asDoubles({ pavement, crowns }: OverlayCase): number[] {
+  return geosInput({ pavement: nearOrigin(pavement), crowns: crowns.map(nearOrigin) });
+}
+
+/** A case as geos-areas.c reads it, coordinates as they are. */
+export function geosInput({ pavement, crowns }: OverlayCase): number[] {
   const out = [1 + crowns.length];
   for (const region of [pavement, ...crowns]) {
     out.push(region.length);
-    for (const ring of nearOrigin(region)) {
+    for (const ring of region) {
       out.push(ring.length / 2);
       for (const value of ring) out.push(value);
     }
