@@ -11,6 +11,8 @@ import {
   siteNotes,
   wellPoints,
 } from './life/field-notes.ts';
+import { pastBloomRows, TEMPERATURE_COLUMNS, temperatureRows } from './life/past-seasons.ts';
+import { addressNotes, BLOOM_SETTINGS, planSettings } from './life/plan-notes.ts';
 import { RATING_COLUMNS, ratingRows } from './life/ratings.ts';
 import type { TreeTruth } from './life/truth.ts';
 import { lonLat } from './place.ts';
@@ -27,8 +29,13 @@ export function layerFiles(
   truth: readonly TreeTruth[],
   quadrats: readonly QuadratNote[],
 ): ReadonlyMap<string, string> {
+  const temperatures = temperatureRows();
+  const settings = { ...PROJECT.settings, bloom: BLOOM_SETTINGS, plan: planSettings(town) };
+  const bloom = [...pastBloomRows(town, temperatures).toSorted(byDay), ...bloomRows(town, truth)];
   return new Map([
-    ['project.json', `${JSON.stringify(PROJECT, null, 2)}\n`],
+    ['project.json', `${JSON.stringify({ ...PROJECT, settings }, null, 2)}\n`],
+    ['temperatures.csv', csv(TEMPERATURE_COLUMNS, temperatures)],
+    ['addresses.geojson', collection('addresses', addressNotes(town).map(noteFeature))],
     ['crowns.geojson', collection('crowns', crownRecords(town.trees).map(crownFeature))],
     ['pavement.geojson', collection('pavement', pavementFeatures(town))],
     ['blocks.geojson', collection('blocks', blockFeatures(town))],
@@ -38,7 +45,7 @@ export function layerFiles(
       csv(['quadrat_id', 'lon', 'lat', 'area_m2', 'stained_pct', 'measured_on', 'by'], quadrats.map(quadratRow)),
     ],
     ['complaints.geojson', collection('complaints', complaintNotes(town, truth).map(noteFeature))],
-    ['bloom.csv', csv(BLOOM_COLUMNS, bloomRows(town, truth))],
+    ['bloom.csv', csv(BLOOM_COLUMNS, bloom)],
     ['sites.geojson', collection('sites', siteNotes(town).map(noteFeature))],
     ['water.geojson', collection('water', waterFeatures(town))],
     [
@@ -70,6 +77,10 @@ const PROJECT = {
   },
   settings: { as_of: '2026-05-20' },
 };
+
+function byDay(a: { readonly observed_on: string | number }, b: { readonly observed_on: string | number }): number {
+  return a.observed_on < b.observed_on ? -1 : a.observed_on > b.observed_on ? 1 : 0;
+}
 
 function crownFeature({ geometry, properties }: CrownRecord): string {
   return 'ring' in geometry

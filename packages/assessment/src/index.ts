@@ -24,6 +24,7 @@ export type { BlockSource, Ground, GroundBlock, GroundCrown, GroundPavement } fr
 export { reckonGeometry } from './ground/reckon-geometry.ts';
 export type { BlockPreview, CrownPreview } from './live/crown-preview.ts';
 export { LiveAssessment } from './live/live-assessment.ts';
+export { type BloomCalendar, bloomCalendar } from './plan/bloom-calendar-of.ts';
 export type { Address } from './plan/notice-list.ts';
 export { type OfferBook, type OfferOptions, offersOf } from './plan/offers-of.ts';
 export { type PlanOptions, planWork } from './plan/plan-work.ts';

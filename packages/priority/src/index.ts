@@ -1,4 +1,14 @@
+export { CALENDAR_GROUPS, type CalendarEntry, type CalendarGroup, calendarOf } from './bloom/bloom-calendar.ts';
+export {
+  type BloomForecast,
+  type DailyTemperature,
+  forecastBloom,
+  LEAST_SEASONS,
+  type NoForecast,
+  placeOpening,
+} from './bloom/bloom-forecast.ts';
 export { type BloomWindow, bloomWindowOf, type DayRange } from './bloom/bloom-window.ts';
+export { type CalendarSpan, icalendarOf } from './bloom/icalendar.ts';
 export { bloomStateOf, stateOf } from './bloom-state.ts';
 export {
   type BlockFacts,

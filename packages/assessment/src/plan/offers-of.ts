@@ -1,13 +1,21 @@
 /** Every offer of every block: what may be done, what it avoids, what it costs, and what forbids it. */
-import { type ActionOffer, type BloomWindow, chargeOf, PARTS, reasonsAgainst } from '@crownfall/priority';
+import {
+  type ActionOffer,
+  type BloomWindow,
+  chargeOf,
+  type DailyTemperature,
+  PARTS,
+  reasonsAgainst,
+} from '@crownfall/priority';
 import { type FigureSamples, type Ranged, rangesOf, unranged } from '@crownfall/stain';
 import { ACTIONS, type Action } from '@crownfall/survey';
 import { drawWorkOf, type Reckoned } from '../assess.ts';
 import type { DrawWork } from '../draws/draw-work.ts';
 import { expectDraws } from '../draws/drawn-ranges.ts';
 import { type ActionEffects, actionEffects } from './action-effects.ts';
+import { bloomForecastOf, openingBy } from './bloom-calendar-of.ts';
 import { type EffectSamples, effectDraws } from './effect-draws.ts';
-import { type OpeningForecast, type PlanScene, planScene } from './plan-scene.ts';
+import { type PlanScene, planScene } from './plan-scene.ts';
 
 /** All offers, with the draws behind them: made once, it serves any number of plans with other budgets or crews. */
 export interface OfferBook {
@@ -27,7 +35,8 @@ export interface OfferOptions {
   /** Random draws for the ranges and the plan's firmness: 0 for none, else 100 to 60,000. */
   readonly draws?: number;
   readonly seed?: number;
-  readonly forecast?: OpeningForecast;
+  /** Daily temperatures of this and earlier seasons, for the forecast of the bloom. */
+  readonly temperatures?: readonly DailyTemperature[];
 }
 
 /**
@@ -35,10 +44,10 @@ export interface OfferOptions {
  * are neither 0 nor from 100 to 60,000.
  */
 export function offersOf(reckoned: Reckoned, options: OfferOptions = {}): OfferBook {
-  const { draws = 0, seed = 1, forecast = () => null } = options;
+  const { draws = 0, seed = 1, temperatures = [] } = options;
   expectDraws(draws);
   const { stages, settings } = reckoned;
-  const scene = planScene(reckoned, forecast);
+  const scene = planScene(reckoned, openingBy(reckoned, bloomForecastOf(reckoned, temperatures)));
   const effects = actionEffects(stages.stain.ledgers.field, stages.ground, scene, settings.plan);
   const work = draws > 0 ? drawWorkOf(reckoned, seed) : null;
   const samples = work && effectDraws(work, scene, settings.plan, draws);
