@@ -7,6 +7,7 @@ import { mkdtempSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { convertLayer } from '@crownfall/exchange/node';
 import { beforeAll, describe, expect, test } from 'vitest';
+import { crownfall } from '../journeys/crownfall-process.ts';
 import { temporaryFolder } from '../temporary-folder.ts';
 
 const installed = spawnSync('ogr2ogr', ['--version']).status === 0;
@@ -169,9 +170,12 @@ describe.skipIf(!installed)('GDAL writes, we read', () => {
   });
 });
 
-describe.skipIf(!installed)('we write FlatGeobuf, GDAL reads it', () => {
+describe.skipIf(!installed).each([
+  ['FlatGeobuf', 'fgb'],
+  ['GeoPackage', 'gpkg'],
+])('we write %s, GDAL reads it', (format, extension) => {
   test.each(['areas', 'points', 'lines'])('%s: silent, typed, every figure and place as it was', async (layer) => {
-    const path = join(folder, `${layer}-ours.fgb`);
+    const path = join(folder, `${layer}-ours.${extension}`);
     await convertLayer(join(folder, `${layer}.geojson`), path);
     const info = gdal('ogrinfo', '-al', '-so', path);
     expect(info).toContain(`Feature Count: ${LAYERS[layer].length}`);
@@ -179,7 +183,7 @@ describe.skipIf(!installed)('we write FlatGeobuf, GDAL reads it', () => {
     for (const [name, type] of [
       ['tree_id', 'String'],
       ['spread_m', 'Real'],
-      ['stems', 'Integer'],
+      ['stems', 'Integer(64)?'],
     ]) {
       expect(info).toMatch(new RegExp(`^${name}: ${type} `, 'm'));
     }
@@ -191,7 +195,7 @@ describe.skipIf(!installed)('we write FlatGeobuf, GDAL reads it', () => {
       '-dialect',
       'SQLite',
       '-sql',
-      `SELECT COUNT(*) AS bad FROM "${layer}-ours" WHERE ST_IsValid(geometry) = 0`,
+      `SELECT COUNT(*) AS bad FROM "${layer}-ours" WHERE ST_IsValid(${format === 'GeoPackage' ? 'geom' : 'geometry'}) = 0`,
       path,
     );
     expect(bad).toContain('bad (Integer) = 0');
@@ -206,9 +210,10 @@ describe.skipIf(!installed)('we write FlatGeobuf, GDAL reads it', () => {
         geometry: { type: 'Point', coordinates: [1, 2] },
       },
     ];
+    const oddFile = join(folder, `odd.${extension}`);
     writeFileSync(join(folder, 'odd.geojson'), JSON.stringify({ type: 'FeatureCollection', features: odd }));
-    await convertLayer(join(folder, 'odd.geojson'), join(folder, 'odd.fgb'));
-    const info = gdal('ogrinfo', '-al', join(folder, 'odd.fgb'));
+    await convertLayer(join(folder, 'odd.geojson'), oddFile);
+    const info = gdal('ogrinfo', '-al', oddFile);
     const types = {
       a: 'Real',
       b: 'String',
@@ -219,15 +224,68 @@ describe.skipIf(!installed)('we write FlatGeobuf, GDAL reads it', () => {
     };
     for (const [name, type] of Object.entries(types)) expect(info).toMatch(new RegExp(`^${name}: ${type} `, 'm'));
     expect(info).toMatch(/d \(Integer64\) = 1099511627776/);
-    const read = await readByUs(join(folder, 'odd.fgb'));
-    expect(read[0]).toMatchObject({ properties: { a: 1, b: 'x', c: [1, 2], d: 2 ** 40, e: true }, geometry: null });
+    const read = await readByUs(oddFile);
+    // A GeoPackage has no column type for lists: there it is text.
+    const list = format === 'GeoPackage' ? '[1,2]' : [1, 2];
+    expect(read[0]).toMatchObject({ properties: { a: 1, b: 'x', c: list, d: 2 ** 40, e: true }, geometry: null });
     expect(read[1]).toMatchObject({ properties: { a: 1.5, b: '7', d: -1 }, geometry: { coordinates: [1, 2] } });
   });
 
   test('a layer without features', async () => {
+    const noneFile = join(folder, `none.${extension}`);
     writeFileSync(join(folder, 'none.geojson'), '{"type":"FeatureCollection","features":[]}');
-    await convertLayer(join(folder, 'none.geojson'), join(folder, 'none.fgb'));
-    expect(gdal('ogrinfo', '-al', '-so', join(folder, 'none.fgb'))).toContain('Feature Count: 0');
-    expect(await readByUs(join(folder, 'none.fgb'))).toEqual([]);
+    await convertLayer(join(folder, 'none.geojson'), noneFile);
+    expect(gdal('ogrinfo', '-al', '-so', noneFile)).toContain('Feature Count: 0');
+    expect(await readByUs(noneFile)).toEqual([]);
+  });
+});
+
+describe.skipIf(!installed)('a layer as a GeoPackage', () => {
+  const pack = async (name: string, features: readonly object[]): Promise<string> => {
+    writeFileSync(join(folder, `${name}.geojson`), JSON.stringify({ type: 'FeatureCollection', features }));
+    const path = join(folder, `${name}.gpkg`);
+    await convertLayer(join(folder, `${name}.geojson`), path);
+    return path;
+  };
+
+  test('has an index that GDAL uses and keeps, and a type of its own where all are of one', async () => {
+    const path = await pack('trees', LAYERS.points);
+    const sql = (text: string): string => gdal('ogrinfo', '-q', path, '-sql', text);
+    expect(gdal('ogrinfo', '-so', path, 'trees')).toMatch(/Geometry: Point\n/);
+    expect(sql("SELECT HasSpatialIndex('trees', 'geom')")).toMatch(/= 1\n/);
+    gdal('ogrinfo', '-q', path, '-sql', 'DELETE FROM trees WHERE fid = 2');
+    expect(sql('SELECT COUNT(*) AS left FROM rtree_trees_geom')).toContain('left (Integer) = 2');
+    expect(sql('PRAGMA integrity_check')).toContain('= ok');
+    expect(sql('PRAGMA foreign_key_check')).not.toContain('OGRFeature');
+  });
+
+  test('names that are taken, and names that differ in capitals alone, get an underscore', async () => {
+    const properties = { fid: 7, Geom: 'x', host: 'a', Host: 'b' };
+    const path = await pack('names', [{ type: 'Feature', properties, geometry: LAYERS.points[0].geometry }]);
+    const info = gdal('ogrinfo', '-al', path);
+    for (const line of ['fid_ (Integer64) = 7', 'Geom_ (String) = x', 'host (String) = a', 'Host_ (String) = b'])
+      expect(info).toContain(line);
+  });
+
+  test('a table without places is one of attributes; a file that is there is not overwritten', async () => {
+    writeFileSync(join(folder, 'ratings.csv'), 'tree_id,browned_pct\nT1,12.5\nT2,\n');
+    const path = join(folder, 'ratings.gpkg');
+    await convertLayer(join(folder, 'ratings.csv'), path);
+    expect(gdal('ogrinfo', '-al', path)).toMatch(
+      /Geometry: None.*browned_pct \(Real\) = 12.5.*tree_id \(String\) = T2/s,
+    );
+    await expect(convertLayer(join(folder, 'ratings.csv'), path)).rejects.toThrow(RangeError);
+  });
+
+  test('the command: a layer into a GeoPackage, one table of several out of one', () => {
+    const path = join(folder, 'city.gpkg');
+    expect(crownfall(['convert', join(folder, 'areas.geojson'), '--to', path, '--quiet'])).toMatchObject({ code: 0 });
+    gdal('ogr2ogr', '-update', '-nln', 'benches', path, join(folder, 'points.geojson'));
+    const out = join(folder, 'benches.geojsonl');
+    const none = crownfall(['convert', path, '--to', out, '--quiet']);
+    expect(none.code).toBe(1);
+    expect(none.stdout).toContain('benches, city');
+    expect(crownfall(['convert', path, '--table', 'benches', '--to', out, '--quiet'])).toMatchObject({ code: 0 });
+    expect(readFileSync(out, 'utf8').trim().split('\n')).toHaveLength(LAYERS.points.length);
   });
 });

@@ -22,6 +22,7 @@ export function convertCommand(finish: Finish): Command {
     )
     .addOption(format)
     .option('--crs <CRS>', 'coordinate system of a single layer whose file does not state it, EPSG:2236')
+    .option('--table <NAME>', 'table of a GeoPackage, to convert it alone as a single layer')
     .action(async (project: string, options: ConvertOptions) => {
       const { convert } = await import('../jobs/convert.ts');
       finish(await convert(project, options));

@@ -11,6 +11,8 @@ export interface ConvertOptions extends CommonOptions {
   readonly format: WrittenFormat;
   /** Coordinate system of a single layer that does not state its own. */
   readonly crs?: string;
+  /** Table of a GeoPackage that is to be taken as a single layer. */
+  readonly table?: string;
 }
 
 export async function convert(project: string, options: ConvertOptions): Promise<number> {
@@ -21,10 +23,10 @@ export async function convert(project: string, options: ConvertOptions): Promise
   return report.files.length > 0 ? EXIT.done : EXIT.dataStops;
 }
 
-/** A single layer when both names say so, else a project. */
+/** A single layer when both names say so, or a table is named; else a project. */
 function converted(from: string, options: ConvertOptions, progress: Progress): Promise<ConvertReport> {
-  const { to, format, crs } = options;
-  if (!isLayerFile(from) || writtenFormat(to) === null)
+  const { to, format, crs, table } = options;
+  if (table === undefined && !isSingleLayer(from, to))
     return convertProject(from, to, { format, writer: nowWriting() });
   let told = 0;
   const onCount = (count: number): void => {
@@ -32,7 +34,11 @@ function converted(from: string, options: ConvertOptions, progress: Progress): P
     told = count;
     progress.stage(`Converting ${from}: ${count.toLocaleString('en')} features`, 0.5);
   };
-  return convertLayer(from, to, { onCount, ...(crs === undefined ? {} : { crs }) });
+  return convertLayer(from, to, {
+    onCount,
+    ...(crs === undefined ? {} : { crs }),
+    ...(table === undefined ? {} : { table }),
+  });
 }
 
 /** The records of a new GeoPackage file come in by this command, and no person is named. */
@@ -42,10 +48,14 @@ function nowWriting(): Writer {
 
 const TOLD_EVERY = 100_000;
 
-/** A file that is no project: neither `project.json` nor a GeoPackage. */
-function isLayerFile(path: string): boolean {
-  return /\.(?!gpkg$)\w+$/i.test(path) && !/(?:^|[\\/])project\.json$/i.test(path);
+/** Of a GeoPackage, which may hold a project, the other file decides; a project goes into one or into a folder. */
+function isSingleLayer(from: string, to: string): boolean {
+  if (isGeoPackage(from)) return writtenFormat(to) !== null;
+  const isLayerFile = /\.\w+$/.test(from) && !/(?:^|[\\/])project\.json$/i.test(from);
+  return isLayerFile && (writtenFormat(to) !== null || isGeoPackage(to));
 }
+
+const isGeoPackage = (path: string): boolean => /\.gpkg$/i.test(path);
 
 function inWords(project: string, { files, findings }: ConvertReport, { to }: ConvertOptions): string {
   const told = findings.length > 0 ? `${findingsReport(project, findings, { all: false })}\n\n` : '';

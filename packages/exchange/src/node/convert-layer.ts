@@ -1,6 +1,6 @@
 import { basename, dirname, extname, resolve } from 'node:path';
 import type { LayerName, RawFeature } from '@crownfall/survey';
-import { layerProfiler } from '../formats/layer-profile.ts';
+import { type LayerProfile, layerProfiler } from '../formats/layer-profile.ts';
 import { type LayerStream, type LayerStreamEnd, streamLayer } from '../formats/stream-layer.ts';
 import { NEEDS_PROFILE, writeLayer } from '../formats/write-layer.ts';
 import type { RoundCoordinate } from '../geojson/geometry-to-json.ts';
@@ -10,9 +10,11 @@ import { writtenFormat } from '../project/layer-format.ts';
 import { degree } from '../round.ts';
 import type { ConvertReport } from './convert-project.ts';
 import { layerFile } from './layer-file.ts';
+import { wholeFile } from './store/whole-file.ts';
+import { writeGeoPackageLayer } from './store/write-geopackage-layer.ts';
 import { writeFiles } from './write-files.ts';
 
-export interface ConvertLayerOptions extends Pick<LayerEntry, 'crs' | 'fields' | 'units' | 'types'> {
+export interface ConvertLayerOptions extends Pick<LayerEntry, 'crs' | 'fields' | 'units' | 'types' | 'table'> {
   /** Which layer of a project it is, so that findings name its features. */
   readonly layer?: LayerName;
   /** Told after each batch how many features have passed. */
@@ -20,22 +22,22 @@ export interface ConvertLayerOptions extends Pick<LayerEntry, 'crs' | 'fields' |
 }
 
 /**
- * Copies one layer's file into another format, by the new file's name (.geojson, .geojsonl, .csv, .fgb, .parquet), without
+ * Copies one layer's file into another format, by the new file's name (.geojson, .geojsonl, .csv, .fgb, .parquet, .gpkg), without
  * ever holding it: formats with typed columns read the file twice. Longitude and latitude, our field names where `fields`
  * maps them, every further field kept. Nothing is written when the data has errors. Throws a `RangeError` for a name of
- * no format that is written, an `Outage` when the disk fails.
+ * no format that is written and for a GeoPackage that exists, an `Outage` when the disk fails.
  */
 export async function convertLayer(
   from: string,
   to: string,
   options: ConvertLayerOptions = {},
 ): Promise<ConvertReport & { readonly count: number }> {
-  const format = writtenFormat(to);
+  const format = isGeoPackage(to) ? 'geopackage' : writtenFormat(to);
   if (format === null)
-    throw new RangeError(`expected a name ending in .geojson, .geojsonl, .csv, .fgb, .parquet: ${to}`);
+    throw new RangeError(`expected a name ending in .geojson, .geojsonl, .csv, .fgb, .parquet, .gpkg: ${to}`);
   if (resolve(from) === resolve(to)) throw new RangeError(`expected another file to convert into, got ${to}`);
   const profiler = layerProfiler();
-  if (NEEDS_PROFILE.has(format)) {
+  if (format === 'geopackage' || NEEDS_PROFILE.has(format)) {
     const end = await lookedOver(from, options, profiler);
     if (isStopping(end)) return { files: [], count: 0, findings: end.findings };
   }
@@ -43,15 +45,28 @@ export async function convertLayer(
   const name = basename(to);
   const profile = profiler.profile();
   const layerName = basename(to, extname(to));
-  const text = passage.pieces((batches, round) => writeLayer(format, batches, { profile, name: layerName, round }));
   try {
-    await writeFiles(dirname(resolve(to)), [{ name, text }]);
+    if (format === 'geopackage') await wholeFile(to, (stage) => intoGeoPackage(stage, passage, profile, layerName));
+    else {
+      const text = passage.pieces((batches, round) => writeLayer(format, batches, { profile, name: layerName, round }));
+      await writeFiles(dirname(resolve(to)), [{ name, text }]);
+    }
   } catch (error) {
     if (!(error instanceof Stopped)) throw error;
   }
   const { findings, count } = passage.end();
   const stopped = isStopping(passage.end());
   return { files: stopped ? [] : [name], count: stopped ? 0 : count, findings };
+}
+
+const isGeoPackage = (path: string): boolean => /\.gpkg$/i.test(path);
+
+async function intoGeoPackage(stage: string, passage: Passage, profile: LayerProfile, name: string): Promise<void> {
+  async function* write(batches: LayerStream['batches']): AsyncGenerator<string> {
+    yield '';
+    await writeGeoPackageLayer(stage, batches, { profile, name });
+  }
+  for await (const _ of passage.pieces(write));
 }
 
 /** Thrown amid writing to leave the old file in place; what was wrong is in the findings. */
@@ -71,8 +86,8 @@ class Passage {
   async *pieces(
     write: (batches: LayerStream['batches'], round: RoundCoordinate) => AsyncIterable<string | Uint8Array>,
   ) {
-    const { crs, fields, units, types, layer, onCount } = this.#options;
-    const entry: LayerEntry = { path: basename(this.#from), ...present({ crs, fields, units, types }) };
+    const { crs, fields, units, types, table, layer, onCount } = this.#options;
+    const entry: LayerEntry = { path: basename(this.#from), ...present({ crs, fields, units, types, table }) };
     const file = await layerFile(this.#from, entry);
     try {
       const stream = streamLayer({ ...file.source, ...present({ layer }) });

@@ -87,22 +87,25 @@ export interface TableWish {
   readonly fields: readonly StoredField[];
   /** Features with a place, or attributes. */
   readonly placed: boolean;
+  /** A layer for other programs: without the column `extra` and our index; its geometries are of this type. */
+  readonly plain?: { readonly geometryType: string };
 }
 
 /** A table registered as GeoPackage asks, with its R-tree (empty) when its records have a place. */
-export function createTable(db: Database, { name, description, fields, placed }: TableWish): void {
+export function createTable(db: Database, { name, description, fields, placed, plain }: TableWish): void {
   const columns = [
     'fid INTEGER PRIMARY KEY AUTOINCREMENT NOT NULL',
     ...(placed ? [`${GEOMETRY_COLUMN} GEOMETRY`] : []),
     ...fields.map((field) => `${quoted(field.name)} ${SQL_TYPES[field.type]}`),
-    `${EXTRA_COLUMN} TEXT`,
+    ...(plain ? [] : [`${EXTRA_COLUMN} TEXT`]),
   ];
   db.exec(`CREATE TABLE ${quoted(name)} (${columns.join(', ')})`);
   db.prepare(
     'INSERT INTO gpkg_contents (table_name, data_type, identifier, description, srs_id) VALUES (?, ?, ?, ?, ?)',
   ).run(name, placed ? 'features' : 'attributes', name, description, placed ? 4326 : null);
-  describeColumns(db, name, fields);
-  if (placed) registerGeometry(db, name);
+  if (!plain) describeColumns(db, name, fields);
+  if (placed) registerGeometry(db, name, plain?.geometryType);
+  if (placed && !plain) indexPlaceless(db, name);
 }
 
 /** Adds a column for a field that the table does not have yet. */
@@ -115,6 +118,7 @@ export function makePlaced(db: Database, name: string): void {
   db.exec(`ALTER TABLE ${quoted(name)} ADD COLUMN ${GEOMETRY_COLUMN} GEOMETRY`);
   db.prepare("UPDATE gpkg_contents SET data_type = 'features', srs_id = 4326 WHERE table_name = ?").run(name);
   registerGeometry(db, name);
+  indexPlaceless(db, name);
 }
 
 /** Sets the extent that other programs zoom to: west, south, east, north. */
@@ -123,17 +127,20 @@ export function setExtent(db: Database, name: string, box: readonly [number, num
   db.prepare(sql).run(...box, name);
 }
 
-function registerGeometry(db: Database, name: string): void {
-  db.prepare('INSERT INTO gpkg_geometry_columns VALUES (?, ?, ?, 4326, 0, 0)').run(name, GEOMETRY_COLUMN, 'GEOMETRY');
+function registerGeometry(db: Database, name: string, type = 'GEOMETRY'): void {
+  db.prepare('INSERT INTO gpkg_geometry_columns VALUES (?, ?, ?, 4326, 0, 0)').run(name, GEOMETRY_COLUMN, type);
   const rtree = rtreeName(name);
   db.exec(`CREATE VIRTUAL TABLE ${quoted(rtree)} USING rtree(id, minx, maxx, miny, maxy)`);
-  db.exec(
-    `CREATE INDEX ${quoted(`crownfall_${name}_placeless`)} ON ${quoted(name)} (fid) WHERE ${GEOMETRY_COLUMN} IS NULL`,
-  );
   db.prepare("INSERT INTO gpkg_extensions VALUES (?, ?, 'gpkg_rtree_index', ?, 'write-only')").run(
     name,
     GEOMETRY_COLUMN,
     RTREE_EXTENSION,
+  );
+}
+
+function indexPlaceless(db: Database, name: string): void {
+  db.exec(
+    `CREATE INDEX ${quoted(`crownfall_${name}_placeless`)} ON ${quoted(name)} (fid) WHERE ${GEOMETRY_COLUMN} IS NULL`,
   );
 }
 

@@ -1,11 +1,10 @@
-import { open, rename, rm, stat } from 'node:fs/promises';
-import { basename, dirname, join, resolve } from 'node:path';
+import { basename } from 'node:path';
 import { isDeepStrictEqual } from 'node:util';
 import { LAYER_NAMES, type ProjectInput, type RawFeature } from '@crownfall/survey';
 import type { ProjectStore, Writer } from '../../store/project-store.ts';
-import { Outage } from '../outage.ts';
 import { type History, renumbered, restoreHistory } from './history-file.ts';
 import { createProjectStore, openProjectStore } from './open-project-store.ts';
+import { wholeFile } from './whole-file.ts';
 
 /**
  * Writes a project into a new GeoPackage file: whole, or not at all; with the history that belongs
@@ -18,23 +17,11 @@ export async function writeStoreProject(
   writer: Writer,
   history: History | null = null,
 ): Promise<void> {
-  if ((await stat(path).catch(() => null)) !== null) {
-    throw new RangeError(`expected the name of a new file, got ${path}, which exists`);
-  }
-  const stage = join(dirname(resolve(path)), `.${basename(path)}.crownfall-writing-${process.pid}`);
-  try {
-    await removeAll(stage);
+  await wholeFile(path, async (stage) => {
     const store = await createProjectStore(stage, { at: writer.at, bulk: true });
     await filled(store, history === null ? input : renumbered(input, history), writer).finally(() => store.close());
     if (history !== null) await withHistory(stage, input, { writer, history });
-    await flushed(stage);
-    await rename(stage, path);
-  } catch (error) {
-    await removeAll(stage);
-    throw error instanceof Outage || !(error instanceof Error) || !('code' in error)
-      ? error
-      : new Outage(`cannot write ${basename(path)}`, error);
-  }
+  });
 }
 
 async function filled(
@@ -68,13 +55,4 @@ const PORTION = 5000;
 
 function* portions(features: readonly RawFeature[]): Generator<readonly RawFeature[]> {
   for (let at = 0; at < features.length; at += PORTION) yield features.slice(at, at + PORTION);
-}
-
-async function flushed(path: string): Promise<void> {
-  const file = await open(path, 'r+');
-  await file.sync().finally(() => file.close());
-}
-
-async function removeAll(path: string): Promise<void> {
-  for (const end of ['', '-journal', '-wal', '-shm']) await rm(`${path}${end}`, { force: true });
 }
