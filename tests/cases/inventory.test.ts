@@ -7,6 +7,7 @@ import { join } from 'node:path';
 import { adoptInventory, guessInventory, readProject } from '@crownfall/exchange/node';
 import { readSurvey } from '@crownfall/survey';
 import { beforeAll, describe, expect, test } from 'vitest';
+import { crownfallHere } from '../journeys/crownfall-here.ts';
 import { crownfall } from '../journeys/crownfall-process.ts';
 import { temporaryFolder } from '../temporary-folder.ts';
 
@@ -147,7 +148,7 @@ describe('an inventory with everything', () => {
 });
 
 describe('the command', () => {
-  test('guesses, writes the guess, and takes in what was confirmed', () => {
+  test('guesses, writes the guess, and takes in what was confirmed', async () => {
     const to = join(folder, 'by-command');
     const first = crownfall(['adopt', join(folder, 'trees.csv'), '--to', to]);
     expect(first).toMatchObject({ code: 0 });
@@ -155,15 +156,23 @@ describe('the command', () => {
     expect(first.stdout).toContain('DBH (in)');
     const mapping = join(to, 'inventory-trees-mapping.json');
     expect(JSON.parse(readFileSync(mapping, 'utf8')).units.trunk_cm).toBe('in');
-    const second = crownfall(['adopt', join(folder, 'trees.csv'), '--to', to, '--mapping', mapping, '--json']);
+    const second = await crownfallHere([
+      'adopt',
+      join(folder, 'trees.csv'),
+      '--to',
+      to,
+      '--mapping',
+      mapping,
+      '--json',
+    ]);
     expect(second.code).toBe(0);
     expect(JSON.parse(second.stdout).summary.refused).toBe(6);
   });
 
-  test('a wrong unit in the mapping is wrong use, and says which are right', () => {
+  test('a wrong unit in the mapping is wrong use, and says which are right', async () => {
     const mapping = join(folder, 'wrong.json');
     writeFileSync(mapping, JSON.stringify({ fields: { trunk_cm: 'DBH (in)' }, units: { trunk_cm: 'inch' } }));
-    const { code, stderr } = crownfall([
+    const { code, stderr } = await crownfallHere([
       'adopt',
       join(folder, 'trees.csv'),
       '--to',
@@ -175,9 +184,9 @@ describe('the command', () => {
     expect(stderr).toContain('units.trunk_cm: expected one of mm, cm, m, in');
   });
 
-  test('a file without anything to tell by', () => {
+  test('a file without anything to tell by', async () => {
     writeFileSync(join(folder, 'bad.bin'), Uint8Array.of(0, 1, 2, 3));
-    const { code, stdout } = crownfall(['adopt', join(folder, 'bad.bin'), '--to', join(folder, 'y')]);
+    const { code, stdout } = await crownfallHere(['adopt', join(folder, 'bad.bin'), '--to', join(folder, 'y')]);
     expect(code).toBe(1);
     expect(stdout).toContain('Nothing to guess by');
   });

@@ -7,7 +7,7 @@ import { mkdtempSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { convertLayer } from '@crownfall/exchange/node';
 import { beforeAll, describe, expect, test } from 'vitest';
-import { crownfall } from '../journeys/crownfall-process.ts';
+import { crownfallHere } from '../journeys/crownfall-here.ts';
 import { temporaryFolder } from '../temporary-folder.ts';
 
 const installed = spawnSync('ogr2ogr', ['--version']).status === 0;
@@ -277,15 +277,19 @@ describe.skipIf(!installed)('a layer as a GeoPackage', () => {
     await expect(convertLayer(join(folder, 'ratings.csv'), path)).rejects.toThrow(RangeError);
   });
 
-  test('the command: a layer into a GeoPackage, one table of several out of one', () => {
+  test('the command: a layer into a GeoPackage, one table of several out of one', async () => {
     const path = join(folder, 'city.gpkg');
-    expect(crownfall(['convert', join(folder, 'areas.geojson'), '--to', path, '--quiet'])).toMatchObject({ code: 0 });
+    expect(await crownfallHere(['convert', join(folder, 'areas.geojson'), '--to', path, '--quiet'])).toMatchObject({
+      code: 0,
+    });
     gdal('ogr2ogr', '-update', '-nln', 'benches', path, join(folder, 'points.geojson'));
     const out = join(folder, 'benches.geojsonl');
-    const none = crownfall(['convert', path, '--to', out, '--quiet']);
+    const none = await crownfallHere(['convert', path, '--to', out, '--quiet']);
     expect(none.code).toBe(1);
     expect(none.stdout).toContain('benches, city');
-    expect(crownfall(['convert', path, '--table', 'benches', '--to', out, '--quiet'])).toMatchObject({ code: 0 });
+    expect(await crownfallHere(['convert', path, '--table', 'benches', '--to', out, '--quiet'])).toMatchObject({
+      code: 0,
+    });
     expect(readFileSync(out, 'utf8').trim().split('\n')).toHaveLength(LAYERS.points.length);
   });
 });
