@@ -277,6 +277,15 @@ describe('on this machine alone', () => {
   });
 });
 
+test('health says that the server runs, readiness that its project can be read', async () => {
+  const running = await runServer(await packedProject(town()));
+  const ask = async (path: string) => (await call(`${running.url}/api/${path}`, 'GET')).status;
+  expect([await ask('health'), await ask('ready')]).toEqual([200, 200]);
+  await running.store?.close();
+  expect([await ask('health'), await ask('ready')]).toEqual([200, 503]);
+  await running.close();
+});
+
 describe('the command', () => {
   test('does not open to the network without saying who may do what', () => {
     const { code, stderr } = crownfall(['serve', town(), '--host', '0.0.0.0', '--port', '0']);
