@@ -57,10 +57,12 @@ export class LiveProject {
   /** Whether the project can be read now: its store answers. */
   async answers(): Promise<boolean> {
     if (this.#store === null) return true;
-    return this.#store.lastChange().then(
-      () => true,
-      () => false,
-    );
+    try {
+      await this.#store.lastChange();
+      return true;
+    } catch {
+      return false;
+    }
   }
 
   /** Asks the journal for news and tells figures and listeners; to be called after every write. */
