@@ -1,15 +1,19 @@
 /** The command line's table of contents. A command is listed here only when it works. */
 import { Command } from 'commander';
 import { adoptCommand } from './commands/adopt.ts';
+import { bloomCommand } from './commands/bloom.ts';
 import { calibrateCommand } from './commands/calibrate.ts';
 import { checkCommand } from './commands/check.ts';
 import type { Finish } from './commands/common-options.ts';
 import { convertCommand } from './commands/convert.ts';
 import { copyCommand } from './commands/copy.ts';
 import { imageryCommand } from './commands/imagery.ts';
+import { letterCommand } from './commands/letter.ts';
 import { peopleCommand } from './commands/people.ts';
+import { planCommand } from './commands/plan.ts';
 import { ratersCommand } from './commands/raters.ts';
 import { reckonCommand } from './commands/reckon.ts';
+import { reportCommand } from './commands/report.ts';
 import { sampleCommand } from './commands/sample.ts';
 import { seasonCommand } from './commands/season.ts';
 import { serveCommand } from './commands/serve.ts';
@@ -42,7 +46,11 @@ export function buildProgram(finish: Finish): Command {
     calibrateCommand,
     ratersCommand,
     sampleCommand,
+    bloomCommand,
+    planCommand,
     seasonCommand,
+    reportCommand,
+    letterCommand,
     convertCommand,
     adoptCommand,
     imageryCommand,

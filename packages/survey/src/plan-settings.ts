@@ -3,7 +3,7 @@
  * distance and name is the user's own; where none is given the action that needs it is not offered. Defaults that are
  * assumptions are marked (A).
  */
-import type { Cause, PavementKind, WaterFeature } from './records.ts';
+import type { Cause, PavementKind, WaterFeature, YesNoUnknown } from './records.ts';
 
 /** What may be done in a block; `treat` is always treatment in bloom, `replace` is one tree. */
 export const ACTIONS = ['leave', 'inspect', 'clean', 'treat', 'treat_and_clean', 'replace'] as const;
@@ -62,13 +62,15 @@ export interface PastTreatment {
   readonly product: string;
 }
 
-/** What the person on the spot read before a treatment; null: not read. */
+/** What the person on the spot read and saw before a treatment; null: not read. */
 export interface WeatherCheck {
   /** A block, or `*` for all. */
   readonly block_id: string;
   readonly on: string;
   readonly wind_m_s: number | null;
   readonly rain_mm: number | null;
+  /** A look for bees right before the work; for a named block only. */
+  readonly bees_at_flowers?: YesNoUnknown;
   readonly by?: string;
 }
 

@@ -31,7 +31,17 @@ export function planSettings(town: Town) {
     keep_off_m: { water: 15, drain: 2, well: 30 },
     wind_max_m_s: 4,
     rain_max_mm: 1,
-    weather: [{ block_id: '*', on: '2026-05-20', wind_m_s: 2.2, rain_mm: 0, by: 'R1' }],
+    weather: [
+      { block_id: '*', on: '2026-05-20', wind_m_s: 2.2, rain_mm: 0, by: 'R1' },
+      ...['B13', 'B28', 'B29'].map((block_id) => ({
+        block_id,
+        on: '2026-05-20',
+        wind_m_s: 1.4,
+        rain_mm: 0,
+        bees_at_flowers: 'no',
+        by: 'R2',
+      })),
+    ],
     applicator: { name: 'Invented applicator', licence: 'INVENTED-0001' },
     products: [
       { name: 'Product Alder (invented)', group: 'X1 (invented)', label_source: 'invented label, no rate typed' },

@@ -62,7 +62,7 @@ export function planScene({ stages, settings, asOf }: Reckoned, forecast: Openin
       waterKinds: water.kinds,
       bloomState: windows[block].state,
       seenOn: windows[block].seenOn,
-      ...beesAt(observations[block], asOf),
+      ...beesAt(blockId, observations[block], { asOf, plan }),
       stainedToCleanM2: stainedToClean(block, stages, plan),
     };
   });
@@ -110,22 +110,29 @@ function tightest(
   );
 }
 
-/** The newest look for bees that has an answer; bees seen by anyone on that day count. */
+/** The newest look for bees that has an answer, from the bloom notes or the checks before work; bees seen by anyone that day count. */
 function beesAt(
+  blockId: string,
   observations: readonly BloomObservation[],
-  asOf: string,
+  { asOf, plan }: { readonly asOf: string; readonly plan: PlanSettings },
 ): Pick<BlockSituation, 'beesLookedOn' | 'beesSeen'> {
-  const looks = observations.filter(
-    ({ beesAtFlowers, observedOn }) => beesAtFlowers !== 'unknown' && observedOn <= asOf,
-  );
+  const checks = plan.weather
+    .filter(({ block_id }) => block_id === blockId)
+    .map(({ on, bees_at_flowers }) => ({ on, bees: bees_at_flowers ?? 'unknown' }));
+  const notes = observations
+    .filter(inFlower)
+    .map(({ observedOn, beesAtFlowers }) => ({ on: observedOn, bees: beesAtFlowers }));
+  const looks = [...checks, ...notes].filter(({ on, bees }) => bees !== 'unknown' && on <= asOf);
   const newest = looks
-    .map(({ observedOn }) => observedOn)
+    .map(({ on }) => on)
     .sort()
     .at(-1);
-  return {
-    beesLookedOn: newest ?? null,
-    beesSeen: looks.some(({ beesAtFlowers, observedOn }) => observedOn === newest && beesAtFlowers === 'yes'),
-  };
+  return { beesLookedOn: newest ?? null, beesSeen: looks.some(({ on, bees }) => on === newest && bees === 'yes') };
+}
+
+/** Without flowers nobody can have looked for bees at them. */
+function inFlower({ bbch }: BloomObservation): boolean {
+  return bbch >= 60 && bbch <= 69;
 }
 
 function stainedToClean(block: number, { stain }: Reckoned['stages'], { clean_kinds }: PlanSettings): number {

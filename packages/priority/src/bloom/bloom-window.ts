@@ -36,7 +36,7 @@ export function bloomWindowOf(
     .filter(({ observedOn }) => observedOn.slice(0, 4) === asOf.slice(0, 4) && observedOn <= asOf)
     .sort((a, b) => (a.observedOn < b.observedOn ? -1 : a.observedOn > b.observedOn ? 1 : a.bbch - b.bbch));
   const newest = season.at(-1);
-  const opens = openingSeen(season, bloom) ?? forecast;
+  const opens = openingSeen(season, bloom) ?? (forecast && notBefore(forecast, season));
   return {
     state: bloomStateOf(observations, asOf, staleDays),
     seenOn: newest?.observedOn ?? null,
@@ -59,6 +59,15 @@ function openingSeen(season: readonly BloomObservation[], { open_days }: BloomSe
   const earliest = before && addDays(before.observedOn, 1) > floor ? addDays(before.observedOn, 1) : floor;
   const day = before ? middle(earliest, latest) : latest;
   return { day, earliest, latest, from: before ? 'seen' : 'assumed' };
+}
+
+/** A forecast cannot be earlier than a visit that saw no open flowers yet. */
+function notBefore(forecast: DayRange, season: readonly BloomObservation[]): DayRange {
+  const before = season.filter((seen) => stateOf(seen) === 'before').at(-1);
+  if (!before) return forecast;
+  const floor = addDays(before.observedOn, 1);
+  const { day, earliest, latest, from } = forecast;
+  return { day: later(day, floor), earliest: later(earliest, floor), latest: later(latest, floor), from };
 }
 
 /** Between the last visit that saw open flowers and the first one that saw them past. */

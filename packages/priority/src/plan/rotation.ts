@@ -12,7 +12,7 @@ export function rotationNotes(
   { product: chosen, products, treatments }: Pick<PlanSettings, 'product' | 'products' | 'treatments'>,
   asOf: string,
 ): RotationNote[] {
-  const groupOf = new Map(products.map(({ name, group }) => [name, group.trim().toUpperCase()]));
+  const groupOf = new Map(products.map(({ name, group }) => [name, group.trim()]));
   const group = groupOf.get(chosen);
   if (group === undefined) return [];
   const year = Number(asOf.slice(0, 4));
@@ -20,10 +20,15 @@ export function rotationNotes(
     const [last] = treatments
       .filter(({ block_id, on }) => block_id === blockId && on <= asOf)
       .sort((a, b) => (a.on < b.on ? 1 : a.on > b.on ? -1 : 0));
-    if (!last || groupOf.get(last.product) !== group) return [];
+    if (!last || !alike(groupOf.get(last.product), group)) return [];
     const since = year - Number(last.on.slice(0, 4));
     if (since > 1) return [];
     const note = { blockId, product: chosen, group, last: { on: last.on, product: last.product } };
     return [{ ...note, since: since === 0 ? ('this-season' as const) : ('last-season' as const) }];
   });
+}
+
+/** Groups are typed by hand: capitals do not matter. */
+function alike(a: string | undefined, b: string): boolean {
+  return a?.toUpperCase() === b.toUpperCase();
 }

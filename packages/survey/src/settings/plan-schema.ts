@@ -47,6 +47,7 @@ const weatherCheck = Type.Object({
   on: day(),
   wind_m_s: maybe('m/s', 100),
   rain_mm: maybe('mm', 2000),
+  bees_at_flowers: Type.Optional(Type.Enum(['yes', 'no', 'unknown'])),
   by: Type.Optional(text()),
 });
 
