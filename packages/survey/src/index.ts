@@ -88,3 +88,4 @@ export { asOfDay } from './severity/as-of-day.ts';
 export { gateOf, type RatingGate } from './severity/rating-gate.ts';
 export { severityOfTrees } from './severity/severity-of-trees.ts';
 export type { SeverityGroup, SeverityReading, TreeSeverity } from './severity/tree-severity.ts';
+export { type Visit, type VisitFinds, visitDay, visitFinds } from './visits/visit.ts';

@@ -3,6 +3,7 @@
  * already renamed and converted by the project's mapping, values still unchecked. Readers live in the exchange package.
  */
 import type { Finding, LonLatGeometry } from '@crownfall/geometry';
+import type { Visit } from './visits/visit.ts';
 
 export const LAYER_NAMES = [
   'crowns',
@@ -45,4 +46,6 @@ export interface ProjectInput {
   /** Files that were read, for provenance. */
   readonly sources: readonly { readonly file: string; readonly sha256: string; readonly bytes: number }[];
   readonly findings: readonly Finding[];
+  /** What was done and found in the field; its ratings, quadrats and bloom observations count beside the layers'. */
+  readonly visits?: readonly Visit[];
 }

@@ -99,6 +99,18 @@ export const EN: Catalogue = {
       what: 'project.json sets {setting} itself, so the stored figure was not used',
       remedy: 'Take {setting} out of project.json to use the stored figure, or remove the file.',
     },
+    'visit-tree-not-found': {
+      what: 'The tree was not found on a visit ({by}, {on}); it still counts',
+      remedy: 'Delete its crown if the tree is gone.',
+    },
+    'visit-other-host': {
+      what: 'The tree was seen to be {got} on a visit ({by}, {on}); its host was left as it is',
+      remedy: 'Change its host if that is right.',
+    },
+    'visit-new-tree': {
+      what: 'A tree that the project does not have was found on a visit ({by}, {on}); it does not count yet',
+      remedy: 'Add its crown under the same tree_id.',
+    },
     'calibration-stale': {
       what: 'The calibration was made before {changed} changed; it is still used',
       remedy: 'Run crownfall calibrate again.',

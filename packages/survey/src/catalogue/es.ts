@@ -99,6 +99,18 @@ export const ES: Catalogue = {
       what: 'project.json fija {setting}, así que no se usó la cifra guardada',
       remedy: 'Quite {setting} de project.json para usar la cifra guardada, o borre el archivo.',
     },
+    'visit-tree-not-found': {
+      what: 'El árbol no se encontró en una visita ({by}, {on}); sigue contando',
+      remedy: 'Borre su copa si el árbol ya no está.',
+    },
+    'visit-other-host': {
+      what: 'En una visita ({by}, {on}) se vio que el árbol es {got}; el hospedante queda como estaba',
+      remedy: 'Cambie el hospedante si es correcto.',
+    },
+    'visit-new-tree': {
+      what: 'En una visita ({by}, {on}) se encontró un árbol que el proyecto no tiene; aún no cuenta',
+      remedy: 'Añada su copa con el mismo tree_id.',
+    },
     'calibration-stale': {
       what: 'La calibración es anterior a cambios en {changed}; se sigue usando',
       remedy: 'Ejecute de nuevo crownfall calibrate.',

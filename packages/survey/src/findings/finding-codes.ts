@@ -79,6 +79,9 @@ const RECORD_FACTS = {
   'class-and-percent-disagree': ['got', 'class', 'scale', 'expected'],
   'cause-without-evidence': ['cause'],
   'galls-without-cause': ['gall_load'],
+  'visit-tree-not-found': ['by', 'on'],
+  'visit-other-host': ['by', 'on', 'got'],
+  'visit-new-tree': ['by', 'on'],
 } as const;
 
 /** Found while settings are read and severities reckoned. */

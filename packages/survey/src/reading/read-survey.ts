@@ -5,6 +5,7 @@ import type { LayerName, ProjectInput } from '../project-input.ts';
 import type { Survey } from '../records.ts';
 import { readSettings } from '../settings/read-settings.ts';
 import type { Settings } from '../settings.ts';
+import { visitFindings, visitLayers } from '../visits/visit-layers.ts';
 import { KnownIds } from './known-ids.ts';
 import { layersThatDoNotMeet } from './layers-meet.ts';
 import { readBlocks } from './read-blocks.ts';
@@ -45,7 +46,26 @@ export function readSurvey(input: ProjectInput): SurveyReading {
   const sites = readSites(layers.sites);
   const water = readWater(layers.water);
   const streets = readStreets(layers.streets);
-  const readings = [crowns, pavement, blocks, ratings, quadrats, complaints, bloom, sites, water, streets];
+  const { visits = [] } = input;
+  const visited = visitLayers(visits, layers);
+  const ofVisits = {
+    ratings: readRatings(visited.ratings, settings, trees),
+    quadrats: readQuadrats(visited.quadrats),
+    bloom: readBloom(visited.bloom, trees, blockIds),
+  };
+  const readings = [
+    crowns,
+    pavement,
+    blocks,
+    ratings,
+    quadrats,
+    complaints,
+    bloom,
+    sites,
+    water,
+    streets,
+    ...Object.values(ofVisits),
+  ];
   return {
     survey: {
       title: input.title,
@@ -54,10 +74,10 @@ export function readSurvey(input: ProjectInput): SurveyReading {
       trees: crowns.records,
       pavement: pavement.records,
       blocks: blocks.records,
-      ratings: ratings.records,
-      quadrats: quadrats.records,
+      ratings: [...ratings.records, ...ofVisits.ratings.records],
+      quadrats: [...quadrats.records, ...ofVisits.quadrats.records],
       complaints: complaints.records,
-      bloom: bloom.records,
+      bloom: [...bloom.records, ...ofVisits.bloom.records],
       sites: sites.records,
       water: water.records,
       streets: streets.records,
@@ -69,6 +89,7 @@ export function readSurvey(input: ProjectInput): SurveyReading {
       ...missingLayers(input),
       ...layersThatDoNotMeet(input),
       ...readings.flatMap((reading) => reading.findings),
+      ...visitFindings(visits, trees),
     ],
   };
 }
@@ -78,6 +99,9 @@ function missingLayers(input: ProjectInput): Finding[] {
   const grades = { crowns: 'error/stops', pavement: 'error/stops', ratings: 'warning/kept' } as const;
   const names = Object.keys(grades) as (keyof typeof grades & LayerName)[];
   return names
-    .filter((layer) => input.layers[layer] === undefined)
+    .filter(
+      (layer) =>
+        input.layers[layer] === undefined && !(layer === 'ratings' && visitLayers(input.visits ?? [], {}).ratings),
+    )
     .map((layer) => finding('layer-missing', grades[layer], { layer }, {}));
 }
