@@ -17,6 +17,7 @@ import { reportCommand } from './commands/report.ts';
 import { sampleCommand } from './commands/sample.ts';
 import { seasonCommand } from './commands/season.ts';
 import { serveCommand } from './commands/serve.ts';
+import { sheetCommand } from './commands/sheet.ts';
 import { ownVersion } from './versions.ts';
 
 const ABOUT = `Maps street-tree crowns over pavement, reckons the stained area below them and ranks blocks by it.
@@ -49,6 +50,7 @@ export function buildProgram(finish: Finish): Command {
     bloomCommand,
     planCommand,
     seasonCommand,
+    sheetCommand,
     reportCommand,
     letterCommand,
     convertCommand,

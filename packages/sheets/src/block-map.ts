@@ -3,7 +3,7 @@ import type { Assessment, BlockResult, TreeResult } from '@crownfall/assessment'
 import { type LocalPlane, regionCentroid } from '@crownfall/geometry';
 import type { Drawing, Frame, GroundMark, PaperMark } from './drawing.ts';
 import { crownLegend, northArrow, QUIET, SMALL, scaleBar } from './furniture.ts';
-import { type Bounds, boundsOf, fittingScale, middleOf } from './map-frame.ts';
+import { type Bounds, boundsOf, fittingScale, meets, middleOf, shownBounds } from './map-frame.ts';
 import {
   blockOutline,
   crownMarks,
@@ -66,12 +66,6 @@ export function blockMap(assessment: Assessment, blockId: string, options: Block
   };
 }
 
-function shownBounds(centre: { readonly x: number; readonly y: number }, frame: Frame, scale: number): Bounds {
-  const halfX = (frame.widthMm * scale) / 2000;
-  const halfY = (frame.heightMm * scale) / 2000;
-  return { minX: centre.x - halfX, maxX: centre.x + halfX, minY: centre.y - halfY, maxY: centre.y + halfY };
-}
-
 interface Subject {
   readonly block: BlockResult;
   readonly plane: LocalPlane;
@@ -81,7 +75,7 @@ interface Subject {
 
 function groundMarks(assessment: Assessment, subject: Subject, options: BlockMapOptions): readonly GroundMark[] {
   const { block, plane, scale, shown } = subject;
-  const visible = (mark: GroundMark) => mark.mark !== 'region' || meets(mark, shown);
+  const visible = (mark: GroundMark) => mark.mark !== 'region' || meets(mark.region, shown);
   const number = options.numberOf ?? ((tree: TreeResult) => tree.treeId.slice(-4));
   const numbers = assessment.trees
     .filter((tree) => tree.blockId === block.blockId)
@@ -98,12 +92,6 @@ function groundMarks(assessment: Assessment, subject: Subject, options: BlockMap
     ...streetNames(options, plane, { ...shown, ...middleOf(shown), metresPerMm: scale / 1000 }, 3),
     ...numbers,
   ];
-}
-
-function meets(mark: Extract<GroundMark, { mark: 'region' }>, shown: Bounds): boolean {
-  if (mark.region.length === 0) return false;
-  const own = boundsOf([mark.region]);
-  return own.minX < shown.maxX && own.maxX > shown.minX && own.minY < shown.maxY && own.maxY > shown.minY;
 }
 
 function crownNumber(tree: TreeResult, plane: LocalPlane, text: string): GroundMark {

@@ -23,3 +23,4 @@ export {
 export type { SheetFonts } from './pdf/sheet-fonts.ts';
 export { svgText } from './svg.ts';
 export { type TownMapOptions, townMap } from './town-map.ts';
+export { visitBook } from './visit/visit-book.ts';

@@ -123,7 +123,7 @@ export function streetNames(
   }));
 }
 
-interface LabelPlace {
+export interface LabelPlace {
   readonly x: number;
   readonly y: number;
   readonly turnDeg: number;
@@ -134,7 +134,8 @@ interface LabelPlace {
 /** Name places lie this far apart along a street, m. */
 const PLACE_STEP_M = 10;
 
-function labelPlaces(line: Float64Array, room: LabelRoom): readonly LabelPlace[] {
+/** Places along a line where a name may stand, all inside the room. */
+export function labelPlaces(line: Float64Array, room: LabelRoom): readonly LabelPlace[] {
   const places: LabelPlace[] = [];
   for (let i = 0; i + 3 < line.length; i += 2) {
     const [dx, dy] = [line[i + 2] - line[i], line[i + 3] - line[i + 1]];

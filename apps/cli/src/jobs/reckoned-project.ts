@@ -8,6 +8,7 @@ import {
   isStopped,
   type Placed,
   placeProject,
+  type Reckoned as ReckonedJob,
   reckonPlaced,
   type Stage,
   type Stopped,
@@ -24,6 +25,8 @@ import { fingerprintOf, readTiles } from './overlay/tile-file.ts';
 export interface Reckoned {
   readonly input: ProjectInput;
   readonly outcome: Assessment | Stopped;
+  /** What the outcome was gathered from, for a job that asks more; null when the data stopped it. */
+  readonly job: ReckonedJob | null;
   /** Seconds by stage. */
   readonly timings: Readonly<Record<string, number>>;
 }
@@ -61,14 +64,14 @@ export async function reckonedProject(path: string, progress: Progress, options 
     progress.stage(STAGES[stage].words, STAGES[stage].from);
   };
   const placed = placeProject(input, begin);
-  if (isStopped(placed)) return { input, outcome: placed, timings: clock.end() };
+  if (isStopped(placed)) return { input, outcome: placed, job: null, timings: clock.end() };
   const reckoned = reckonPlaced(placed, await overlayOf(placed, options), begin);
-  if (isStopped(reckoned)) return { input, outcome: reckoned, timings: clock.end() };
+  if (isStopped(reckoned)) return { input, outcome: reckoned, job: null, timings: clock.end() };
   const { draws, seed } = options;
   if (draws > 0) begin('draws', 0);
   const drawn = draws > 0 ? await drawRanges(drawWorkOf(reckoned, seed), options) : undefined;
   const outcome = finishedAssessment(reckoned, { seed, drawn, progress: begin });
-  return { input, outcome, timings: clock.end() };
+  return { input, outcome, job: reckoned, timings: clock.end() };
 }
 
 function overlayOf(placed: Placed, { tiles, workers }: ReckoningOptions): Promise<OverlayLedger> {

@@ -2,6 +2,9 @@
 import type { PaperMark, TextStyle } from '../drawing.ts';
 import type { SheetFonts } from './sheet-fonts.ts';
 
+/** Where a line may end; a no-break space keeps a number with its unit. */
+const BREAKS = /[ \t\n\r]+/;
+
 /** From one baseline to the next, in parts of the size. */
 export const LEADING = 1.3;
 /** Height of capitals and depth of tails in parts of the size (Inter: 0.727 and 0.24). */
@@ -16,7 +19,7 @@ const DESCENT = 0.24;
 export function linesOf(text: string, style: TextStyle, widthMm: number, fonts: SheetFonts): readonly string[] {
   const lines: string[] = [];
   let line = '';
-  for (const word of text.split(/\s+/).filter((each) => each !== '')) {
+  for (const word of text.split(BREAKS).filter((each) => each !== '')) {
     const longer = line === '' ? word : `${line} ${word}`;
     if (fonts.widthMm(longer, style) <= widthMm) {
       line = longer;
