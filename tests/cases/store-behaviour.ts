@@ -446,6 +446,6 @@ export function storeBehaviour(create: () => Promise<StoreForTest>): void {
 
   test('after closing, calls are misuse', async () => {
     await store.close();
-    await expect((async () => store.layers())()).rejects.toThrow(TypeError);
+    await expect(store.layers()).rejects.toThrow(TypeError);
   });
 }

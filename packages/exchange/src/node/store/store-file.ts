@@ -46,7 +46,7 @@ export class StoreFile {
     return this.#writer === null;
   }
 
-  read<T>(work: (db: Connection) => T): Promise<T> {
+  async read<T>(work: (db: Connection) => T): Promise<T> {
     this.#mustBeOpen();
     return orOutage('read', this.path, () => whenFree(this.#waitMs, () => work(this.#reader)));
   }
