@@ -77,6 +77,20 @@ export { halved, overviewsOf } from './overviews.ts';
 export { memoryParts, type PartStore } from './prepare/part-store.ts';
 export { type PreparedImagery, type PrepareOptions, prepareImagery } from './prepare/prepare-imagery.ts';
 export type { Zlib } from './prepare/tile-spool.ts';
+export { countedShare, gridPoints } from './quadrat/counted-share.ts';
+export type { Photo, PhotoPoint, QuadratFrame } from './quadrat/photo.ts';
+export {
+  CELL_KINDS,
+  type PhotoQuadrat,
+  type PhotoQuadratOptions,
+  photoQuadrat,
+  QUADRAT_NOTES,
+  QUADRAT_REFUSALS,
+  type QuadratNote,
+  type QuadratRefusal,
+  type QuadratRefused,
+  type RectifiedQuadrat,
+} from './quadrat/photo-quadrat.ts';
 export { type PixelWindow, type Raster, type SampleArray, WINDOW_PIXELS_MAX } from './raster.ts';
 export {
   type BlobLike,

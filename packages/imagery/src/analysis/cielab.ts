@@ -22,19 +22,23 @@ const SLOPE = (29 / 3) ** 3;
  * @example srgbToLab(119, 119, 119) // [50.034, 0, 0]
  */
 export function srgbToLab(red: number, green: number, blue: number, white = 255): Lab {
-  const [r, g, b] = [linear(red / white), linear(green / white), linear(blue / white)];
+  const [r, g, b] = [linearLight(red / white), linearLight(green / white), linearLight(blue / white)];
   const [x, y, z] = MATRIX.map((row, i) => curve((row[0] * r + row[1] * g + row[2] * b) / WHITE[i]));
   return [116 * y - 16, 500 * (x - y), 200 * (y - z)];
 }
 
 /** L* alone, for whole bands. */
 export function lightness(red: number, green: number, blue: number, white = 255): number {
-  const y =
-    MATRIX[1][0] * linear(red / white) + MATRIX[1][1] * linear(green / white) + MATRIX[1][2] * linear(blue / white);
-  return 116 * curve(y / WHITE[1]) - 16;
+  return lightnessOfLight(linearLight(red / white), linearLight(green / white), linearLight(blue / white));
 }
 
-function linear(channel: number): number {
+/** L* of linear light, channels 0–1. */
+export function lightnessOfLight(red: number, green: number, blue: number): number {
+  return 116 * curve((MATRIX[1][0] * red + MATRIX[1][1] * green + MATRIX[1][2] * blue) / WHITE[1]) - 16;
+}
+
+/** Light of an sRGB channel, both 0–1; clamped. */
+export function linearLight(channel: number): number {
   const c = Math.min(1, Math.max(0, channel));
   return c <= 0.04045 ? c / 12.92 : ((c + 0.055) / 1.055) ** 2.4;
 }
