@@ -19,11 +19,13 @@ export interface OpenPage {
 export interface PageOptions extends BrowserContextOptions {
   /** The first-run tour is left out unless it is wanted. */
   readonly tour?: boolean;
+  /** How long the page may take for anything. */
+  readonly patienceMs?: number;
 }
 
 /** A page with the map drawn. */
 export async function openViewer(browser: Browser, url: string, options: PageOptions = {}): Promise<OpenPage> {
-  const { tour = false, ...wish } = options;
+  const { tour = false, patienceMs = PATIENCE_MS, ...wish } = options;
   const context = await browser.newContext({
     viewport: { width: 1440, height: 900 },
     reducedMotion: 'reduce',
@@ -31,7 +33,7 @@ export async function openViewer(browser: Browser, url: string, options: PageOpt
     acceptDownloads: true,
     ...wish,
   });
-  context.setDefaultTimeout(PATIENCE_MS);
+  context.setDefaultTimeout(patienceMs);
   if (!tour) await context.addInitScript(SKIP_TOUR);
   const page = await context.newPage();
   const asked: string[] = [];

@@ -8,6 +8,7 @@ import './style/page.css';
 import './style/controls.css';
 import './style/panel.css';
 import './style/outline.css';
+import './style/plan.css';
 import './style/map.css';
 import { createRoot } from 'react-dom/client';
 import { keepForOffline } from './session/offline.ts';

@@ -7,11 +7,13 @@
 export const SECURITY_HEADERS: Readonly<Record<string, string>> = {
   'content-security-policy': [
     "default-src 'none'",
-    "script-src 'self'",
+    // WebAssembly: the solver of the plan, in the page's worker.
+    "script-src 'self' 'wasm-unsafe-eval'",
     "worker-src 'self'",
     "style-src 'self'",
     "img-src 'self' data: blob:",
     "font-src 'self'",
+    "manifest-src 'self'",
     "connect-src 'self'",
     "base-uri 'none'",
     "form-action 'none'",

@@ -21,6 +21,8 @@ export async function openImagery(place: ProjectPlace, path: string): Promise<Op
   addProtocol(SCHEME, async ({ url }, { signal }) => {
     const [z, x, y] = url.slice(`${SCHEME}://`.length).split('/').map(Number);
     const answer = await ask({ tile: { z, x, y } }, signal);
+    // Benchmarks read these.
+    performance.mark('imagery-tile');
     return { data: 'tile' in answer ? answer.tile : new ArrayBuffer(0) };
   });
   return { tiles: `${SCHEME}://{z}/{x}/{y}`, bounds: opened.bounds };

@@ -41,6 +41,8 @@ export interface MapEvents extends Omit<SketchEvents, 'snapped'> {
   readonly blockClicked: (blockId: string) => void;
   readonly treeClicked: (treeId: string | null) => void;
   readonly viewMoved: (view: MapView) => void;
+  /** While it moves, at every step. */
+  readonly viewMoving: (view: MapView) => void;
 }
 
 const FIT = { padding: 48, maxZoom: 18.5 };
@@ -75,6 +77,11 @@ export function townMap(
   map.setMissingStyleImageResolver((id) => {
     const hatch = hatchImages(look.theme).find((each) => each.name === id);
     if (hatch && !map.hasImage(id)) map.addImage(id, hatch.image, { pixelRatio: hatch.pixelRatio });
+  });
+  let led = false;
+  map.on('move', () => {
+    const { lng, lat } = map.getCenter();
+    if (!led) events.viewMoving([lng, lat, map.getZoom()]);
   });
   map.on('moveend', () => {
     const { lng, lat } = map.getCenter();
@@ -154,6 +161,11 @@ export function townMap(
     focus: () => map.getCanvas().focus(),
     flyTo: ([lon, lat], zoom) =>
       void map.easeTo({ center: [lon, lat], zoom: zoom === undefined ? map.getZoom() : Math.max(zoom, map.getZoom()) }),
+    jumpTo: ([lon, lat, zoom]) => {
+      led = true;
+      map.jumpTo({ center: [lon, lat], zoom });
+      led = false;
+    },
     centre: () => {
       const { lng, lat } = map.getCenter();
       return [lng, lat];

@@ -3,10 +3,11 @@ import { useState } from 'react';
 import { Button, Input, Label, NumberField, TextField } from 'react-aria-components';
 import { cancelDrawing, changeSketch, finishDrawing, outlineFromFigures } from '../session/drawing.ts';
 import { useApp, useSession, useWords } from '../session/session.ts';
+import { splitCrown, startCut } from '../session/splitting.ts';
 import { hostNames } from '../state/derived-state.ts';
 import { LiveFigures } from './live-figures.tsx';
 import { MeasureField } from './measure-field.tsx';
-import { placed, recordOf, reshaped, type Shape, type Sketch, vertexRemoved } from './sketch.ts';
+import { cutPieces, placed, recordOf, reshaped, type Shape, type Sketch, vertexRemoved } from './sketch.ts';
 import { ToolSign } from './tool-sign.tsx';
 
 export function SketchPanel({ sketch }: { readonly sketch: Sketch }) {
@@ -43,10 +44,31 @@ export function SketchPanel({ sketch }: { readonly sketch: Sketch }) {
             {outline.removePoint}
           </Button>
         ) : null}
+        <CutButton sketch={sketch} />
       </div>
       <Coordinates sketch={sketch} />
       <p className="lead keyboard-how">{outline.keyboardHow}</p>
     </section>
+  );
+}
+
+/** A cut begins at one chosen point and ends at another. */
+function CutButton({ sketch }: { readonly sketch: Sketch }) {
+  const session = useSession();
+  const { outline } = useWords();
+  const { vertex, cutFrom = null, closed, others } = sketch;
+  if (!closed || sketch.tool !== 'polygon' || vertex === null || others.flat().length > 0) return null;
+  if (cutFrom === null || cutFrom === vertex) {
+    return (
+      <Button className="button quiet" onPress={() => startCut(session, sketch, cutFrom === null ? vertex : null)}>
+        {cutFrom === null ? outline.cutFrom : outline.cutNot}
+      </Button>
+    );
+  }
+  return (
+    <Button className="button quiet" isDisabled={cutPieces(sketch) === null} onPress={() => void splitCrown(session)}>
+      {outline.cutTo}
+    </Button>
   );
 }
 

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import {
   closedUp,
+  cutPieces,
   newSketch,
   placed,
   recordOf,
@@ -25,6 +26,67 @@ const drawn = () =>
       ] as const
     ).reduce((now, at) => placed(now, at), newSketch('N1', 'polygon')),
   );
+
+describe('a cut through an outline', () => {
+  const hexagon = {
+    ...drawn(),
+    vertices: [
+      [0, 0],
+      [2, 0],
+      [3, 1],
+      [2, 4],
+      [0, 4],
+      [-1, 1],
+    ] as const,
+  };
+
+  test('gives two outlines that share the cut and have the whole area between them, the larger first', () => {
+    const pieces = cutPieces({ ...hexagon, cutFrom: 0, vertex: 2 });
+    expect(pieces).toEqual([
+      [
+        [3, 1],
+        [2, 4],
+        [0, 4],
+        [-1, 1],
+        [0, 0],
+      ],
+      [
+        [0, 0],
+        [2, 0],
+        [3, 1],
+      ],
+    ]);
+    // Shoelace: the hexagon has 12.5, the triangle cut off 1.
+    expect(pieces?.map(areaOf)).toEqual([areaOf(hexagon.vertices) - 1, 1]);
+    expect(cutPieces({ ...hexagon, cutFrom: 2, vertex: 0 })).toEqual(pieces);
+  });
+
+  test('is none between neighbours, from a point to itself, or through a crown with holes', () => {
+    expect(cutPieces({ ...hexagon, cutFrom: 0, vertex: 1 })).toBeNull();
+    expect(cutPieces({ ...hexagon, cutFrom: 0, vertex: 5 })).toBeNull();
+    expect(cutPieces({ ...hexagon, cutFrom: 3, vertex: 3 })).toBeNull();
+    expect(cutPieces({ ...hexagon, cutFrom: null, vertex: 3 })).toBeNull();
+    const hole = [
+      [
+        [
+          [0.5, 1],
+          [1, 1],
+          [1, 2],
+          [0.5, 1],
+        ],
+      ],
+    ];
+    expect(cutPieces({ ...hexagon, others: hole, cutFrom: 0, vertex: 3 })).toBeNull();
+  });
+});
+
+function areaOf(ring: readonly (readonly number[])[]): number {
+  const twice = ring.reduce((sum, [x, y], i) => {
+    const [nextX, nextY] = ring[(i + 1) % ring.length];
+    return sum + x * nextY - nextX * y;
+  }, 0);
+  return Math.abs(twice) / 2;
+}
 
 describe('an outline by vertices', () => {
   test('becomes a closed, counter-clockwise ring (RFC 7946, 3.1.6), whichever way it was drawn', () => {

@@ -30,6 +30,8 @@ export interface Sketch extends Shape {
   readonly host: string;
   /** Index of the vertex that keys move. */
   readonly vertex: number | null;
+  /** Index of the vertex at which a cut begins. */
+  readonly cutFrom?: number | null;
   readonly past: readonly Shape[];
   readonly future: readonly Shape[];
 }
@@ -77,7 +79,7 @@ export function sketchOf(treeId: string, record: CrownRecord): Sketch {
 
 /** Changes the shape; the one before can be come back to. */
 export function reshaped(sketch: Sketch, part: Partial<Shape>, vertex = sketch.vertex): Sketch {
-  return { ...sketch, ...part, vertex, past: [...sketch.past, shapeOf(sketch)], future: [] };
+  return { ...sketch, ...part, vertex, cutFrom: null, past: [...sketch.past, shapeOf(sketch)], future: [] };
 }
 
 /** As `reshaped`, but one gesture (a drag, a run of keys) stays one step: `start` is the shape before it. */
@@ -137,10 +139,33 @@ export function vertexRemoved(sketch: Sketch, index: number): Sketch {
   return reshaped(sketch, { vertices: sketch.vertices.toSpliced(index, 1) }, null);
 }
 
+/**
+ * The two sides of a cut from `cutFrom` to the chosen vertex, the larger first by vertices' area; null when there is no cut yet,
+ * when the two are neighbours, or when the crown has holes or further parts.
+ */
+export function cutPieces({ vertices, vertex, cutFrom, closed, others }: Sketch): readonly Position[][] | null {
+  if (!closed || vertex === null || cutFrom === undefined || cutFrom === null || others.flat().length > 0) return null;
+  const [from, to] = [Math.min(vertex, cutFrom), Math.max(vertex, cutFrom)];
+  const inner = vertices.slice(from, to + 1);
+  const outer = [...vertices.slice(to), ...vertices.slice(0, from + 1)];
+  if (inner.length < 3 || outer.length < 3) return null;
+  const sizes = [inner, outer].map((ring) => Math.abs(twiceArea([...ring, ring[0]])));
+  return sizes[0] >= sizes[1] ? [inner, outer] : [outer, inner];
+}
+
+/** Fields of a crown that is outlined: none that give its size by spreads or radii. */
+export function withoutSizes(properties: CrownRecord['properties']): CrownRecord['properties'] {
+  const { spread_m, spread_a_m, spread_b_m, bearing_deg, radii_m, ...kept } = properties;
+  return kept;
+}
+
 /** The record the sketch stands for; null while it is not a crown yet. Fields of the other tools' sizes are taken off. */
 export function recordOf(sketch: Sketch): CrownRecord | null {
-  const { spread_m, spread_a_m, spread_b_m, bearing_deg, radii_m, ...kept } = sketch.before?.properties ?? {};
-  const named = { ...kept, tree_id: sketch.treeId, ...(sketch.host === '' ? {} : { host: sketch.host }) };
+  const named = {
+    ...withoutSizes(sketch.before?.properties ?? {}),
+    tree_id: sketch.treeId,
+    ...(sketch.host === '' ? {} : { host: sketch.host }),
+  };
   if (sketch.tool === 'polygon') {
     if (sketch.vertices.length < 3) return null;
     return { geometry: outlineGeometry(sketch), properties: named };
@@ -167,12 +192,17 @@ function outlineGeometry({ vertices, others }: Sketch): GeoJSON.Polygon | GeoJSO
 
 /** RFC 7946, 3.1.6: shells run counter-clockwise. */
 function counterClockwise(ring: GeoJSON.Position[]): GeoJSON.Position[] {
+  return twiceArea(ring) < 0 ? ring.reverse() : ring;
+}
+
+/** Of a closed ring, in the square of its units; positive when it runs counter-clockwise. */
+function twiceArea(ring: readonly (readonly number[])[]): number {
   let twice = 0;
   for (let i = 0; i + 1 < ring.length; i++) {
     twice += (ring[i][0] - ring[0][0]) * (ring[i + 1][1] - ring[0][1]);
     twice -= (ring[i + 1][0] - ring[0][0]) * (ring[i][1] - ring[0][1]);
   }
-  return twice < 0 ? ring.reverse() : ring;
+  return twice;
 }
 
 function openRing(ring: readonly GeoJSON.Position[]): Position[] {

@@ -4,6 +4,7 @@ import { area, percent } from '../language/quantities.ts';
 import { chooseTree, removeTree, startEditing, treeFeature } from '../session/drawing.ts';
 import { useApp, useSession, useUnits, useWords } from '../session/session.ts';
 import { Sign } from '../shell/sign.tsx';
+import { MergeForm } from './merge-form.tsx';
 import { Photos } from './photos.tsx';
 
 export function TreeCard({ treeId }: { readonly treeId: string }) {
@@ -44,6 +45,7 @@ export function TreeCard({ treeId }: { readonly treeId: string }) {
               {words.outline.remove}
             </Button>
           </div>
+          <MergeForm treeId={treeId} />
           <Photos treeId={treeId} />
         </>
       ) : null}

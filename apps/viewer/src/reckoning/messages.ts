@@ -1,10 +1,13 @@
 /** What page and worker say to each other. */
 import type { CrownPreview, Stage } from '@crownfall/assessment';
 import type { Finding } from '@crownfall/geometry';
+import type { PlanSettings } from '@crownfall/survey';
 import type { CrownRecord, RecordEdit, Weighing } from '../edits/edit.ts';
 import type { Shown } from '../project/project.ts';
 import type { ProjectPlace } from '../project/project-files.ts';
-import type { Change, FollowedRecord, TreeRecord } from './project-reckoner.ts';
+import type { EarlierSeason } from './earlier-season.ts';
+import type { PlanOutcome } from './plan-maker.ts';
+import type { CalibrationShown, Change, FollowedRecord, TreeRecord } from './project-reckoner.ts';
 
 /** Questions by name: what is asked, and what comes back. */
 export interface Questions {
@@ -18,6 +21,10 @@ export interface Questions {
     readonly told: Change;
   };
   readonly weigh: { readonly asked: Weighing; readonly told: null };
+  /** Null: no earlier year was rated. */
+  readonly season: { readonly asked: null; readonly told: EarlierSeason | null };
+  readonly calibration: { readonly asked: null; readonly told: CalibrationShown };
+  readonly plan: { readonly asked: PlanSettings; readonly told: PlanOutcome };
   readonly preview: {
     readonly asked: { readonly treeId: string; readonly record: CrownRecord };
     readonly told: CrownPreview | null;

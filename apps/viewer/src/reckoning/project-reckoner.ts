@@ -2,13 +2,17 @@
 import {
   type Assessment,
   type CrownPreview,
+  calibrateProject,
+  isStopped,
   LiveAssessment,
   type Progress,
+  type Reckoned,
   type TreeResult,
 } from '@crownfall/assessment';
 import { type FilePieces, layerText } from '@crownfall/exchange';
 import type { Finding } from '@crownfall/geometry';
 import {
+  type PlanSettings,
   type PrioritySettings,
   type ProjectInput,
   type Rating,
@@ -21,6 +25,7 @@ import type { CrownRecord, RecordEdit, StoredAs, Weighing } from '../edits/edit.
 import { crownsWith, editedCrowns, ratingsWith, rawCrown } from '../edits/edited-layers.ts';
 import { toGeoJson } from '../edits/record-geometry.ts';
 import { FEATURE_ID, type LayerName, type Project, type Shown } from '../project/project.ts';
+import { type EarlierSeason, earlierSeason } from './earlier-season.ts';
 import { driftFeatures, projectOf, resultFeatures } from './shown-features.ts';
 
 /** What a change of records changes on the screen. Features replace those of the same id; new ones are added. */
@@ -36,6 +41,15 @@ export interface TreeRecord {
   readonly crown: CrownRecord;
   readonly ratings: readonly Rating[];
 }
+
+/** The fit of the dose coefficient k, or how many quadrats were too few for one. Shares 0–1. */
+export type CalibrationShown =
+  | { readonly k: null; readonly quadratsRead: number }
+  | {
+      readonly k: number;
+      readonly interval: readonly [lower: number, upper: number];
+      readonly quadrats: readonly { readonly quadratId: string; readonly observed: number; readonly fitted: number }[];
+    };
 
 /** A record of the server's store as it is now; null: it is gone. */
 export interface FollowedRecord {
@@ -67,6 +81,11 @@ export class ProjectReckoner {
     const names = crownNames(input);
     this.#baseCrowns = new Map((input.layers.crowns?.features ?? []).map((feature) => [names(feature), feature]));
     this.#assessment = this.#live.assessment();
+  }
+
+  /** Another object whenever records changed. */
+  get assessment(): Assessment {
+    return this.#assessment;
   }
 
   get stopping(): readonly Finding[] {
@@ -117,6 +136,27 @@ export class ProjectReckoner {
   weigh(weighing: Weighing): void {
     this.#moved = weighing;
     this.#live.weigh({ ...this.#priority, ...weighing });
+  }
+
+  /** Null when no earlier year was rated. */
+  earlierSeason(): EarlierSeason | null {
+    return earlierSeason(this.#input(this.#edits), this.#live.asOf);
+  }
+
+  /** The season's quadrats against the coefficient fitted to them. */
+  calibration(): CalibrationShown {
+    const fitted = calibrateProject(this.#input(this.#edits));
+    if (isStopped(fitted) || !fitted.calibration) {
+      return { k: null, quadratsRead: isStopped(fitted) ? 0 : fitted.quadratsRead };
+    }
+    const { doseCoefficient: k, interval, quadrats } = fitted.calibration;
+    return { k, interval: [interval.lower, interval.upper], quadrats };
+  }
+
+  /** What a plan is made from, under the plan's settings. */
+  reckoned(plan: PlanSettings): Reckoned {
+    this.#live.arrange(plan);
+    return this.#live.reckoned();
   }
 
   preview(treeId: string, record: CrownRecord): CrownPreview | null {

@@ -1,5 +1,6 @@
 /** The worker that holds the reckoned project, so that the page never waits for a figure. */
 import type { Answer, Ask, Opened, Question, Questions } from './messages.ts';
+import { makePlan } from './plan-maker.ts';
 import { ProjectReckoner } from './project-reckoner.ts';
 import { readInput } from './read-input.ts';
 
@@ -25,6 +26,9 @@ const ANSWERS: {
     opened().weigh(weighing);
     return null;
   },
+  season: () => opened().earlierSeason(),
+  calibration: () => opened().calibration(),
+  plan: (settings) => makePlan(opened(), settings),
   preview: ({ treeId, record }) => opened().preview(treeId, record),
   endPreview: () => {
     opened().endPreview();

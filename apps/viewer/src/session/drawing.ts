@@ -165,8 +165,8 @@ const DRAFT_DELAY_MS = 150;
 export function saveDraft(session: Session): void {
   clearTimeout(saving);
   saving = setTimeout(() => {
-    const { sketch, ratingDraft } = session.store.get();
-    void session.drafts?.save({ sketch, ratingDraft }).catch(() => undefined);
+    const { sketch, ratingDraft, planSettings } = session.store.get();
+    void session.drafts?.save({ sketch, ratingDraft, planSettings }).catch(() => undefined);
   }, DRAFT_DELAY_MS);
 }
 
@@ -180,7 +180,7 @@ function lastDrawn({ store }: Session): Partial<Shape & { host: string }> {
 }
 
 /** N1, N2, …: the first that no tree has or had. In a shared project with letters of chance, for others draw too. */
-function freeTreeId({ store }: Session): string {
+export function freeTreeId({ store }: Session): string {
   const { layers, history, sharing } = store.get();
   const tail = sharing ? `-${newId().slice(0, 4)}` : '';
   const taken = new Set<unknown>(layers?.trees.features.map((feature) => feature.properties?.tree_id));

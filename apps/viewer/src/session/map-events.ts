@@ -56,5 +56,6 @@ export function mapEvents(session: Session): MapEvents {
     blockClicked: (blockId) => chooseBlock(session, blockId),
     treeClicked: (treeId) => void chooseTree(session, treeId),
     viewMoved: (mapView) => store.change({ mapView }),
+    viewMoving: (view) => session.beside?.jumpTo(view),
   };
 }

@@ -18,6 +18,8 @@ export interface Session {
   readonly reckoner: Reckoner;
   /** The map once it stands: for what is done to it, not shown by it. */
   map: MapDoor | null;
+  /** The map of the season before, while it is shown. */
+  beside: MapDoor | null;
   /** Null until a project is open. */
   log: EditLog | null;
   drafts: DraftStore | null;
@@ -46,7 +48,7 @@ export function startSession(): Session {
   });
   const database = new BrowserDatabase();
   const turn = Promise.resolve();
-  return { store, database, reckoner, map: null, log: null, drafts: null, outboxes: null, turn };
+  return { store, database, reckoner, map: null, beside: null, log: null, drafts: null, outboxes: null, turn };
 }
 
 export const SessionContext = createContext<Session | null>(null);

@@ -2,6 +2,7 @@
 import { useEffect } from 'react';
 import { I18nProvider } from 'react-aria-components';
 import { OutlineBench } from '../outline/outline-bench.tsx';
+import { PlanBench } from '../plan/plan-bench.tsx';
 import { useApp, useWords } from '../session/session.ts';
 import { WeighBench } from '../weigh/weigh-bench.tsx';
 import { Conflicts } from './conflicts.tsx';
@@ -45,7 +46,7 @@ function Benches() {
       <main className="panel">
         <Masthead />
         <Conflicts />
-        {bench === 'weigh' ? <WeighBench /> : <OutlineBench />}
+        {bench === 'weigh' ? <WeighBench /> : bench === 'plan' ? <PlanBench /> : <OutlineBench />}
         <FindingsList />
         <OpenElsewhere />
         <footer className="foot">{words.foot}</footer>

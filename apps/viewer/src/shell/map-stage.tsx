@@ -1,14 +1,16 @@
 /** The map and what lies on it: the cross for drawing by keys, imagery, legend. */
 import { type KeyboardEvent, useEffect, useMemo, useRef } from 'react';
-import { Button } from 'react-aria-components';
+import { Button, ToggleButton } from 'react-aria-components';
 import { type BlockMarks, blockMarks } from '../map/block-ranks.ts';
 import { type TownMap, townMap } from '../map/town-map.ts';
 import { drawingKey } from '../session/drawing-keys.ts';
 import { mapEvents } from '../session/map-events.ts';
+import { toggleSplit } from '../session/seasons.ts';
 import { useApp, useSession, useUnits, useWords } from '../session/session.ts';
 import type { AppState } from '../state/app-state.ts';
 import { rankedBlocks, shownBlocks } from '../state/derived-state.ts';
 import { derived } from '../state/store.ts';
+import { EarlierMap } from './earlier-map.tsx';
 import { ImageryControl, useImageryLook } from './imagery-control.tsx';
 import { Legend } from './legend.tsx';
 import { useResolvedTheme } from './theme.ts';
@@ -24,17 +26,33 @@ export function MapStage() {
   const session = useSession();
   const words = useWords();
   const drawing = useApp((state) => state.sketch !== null);
+  const split = useApp((state) => state.split);
+  const season = useApp((state) => state.earlierSeason);
+  const asOf = useApp((state) => state.project?.run.asOf ?? '');
+  const editable = useApp((state) => state.editing.can === 'yes');
   const holder = useTownMap();
   return (
     <section className="stage" aria-label={words.map.section}>
-      <div className="view" onKeyDownCapture={(event: KeyboardEvent) => drawingKey(session, event)}>
+      <div
+        className="view"
+        data-split={(split && typeof season === 'object') || undefined}
+        onKeyDownCapture={(event: KeyboardEvent) => drawingKey(session, event)}
+      >
+        {split && typeof season === 'object' && season ? <EarlierMap season={season} /> : null}
         <div className="map-holder" ref={holder} />
+        {split && typeof season === 'object' && season ? <p className="season-tag now">{asOf}</p> : null}
+        {split && season === 'none' ? <p className="season-tag">{words.charts.noSeason}</p> : null}
         {drawing ? <div className="cross" aria-hidden="true" /> : null}
         <div className="map-corner">
           <Button className="button floating whole" onPress={() => session.map?.showAll()}>
             {words.map.whole}
           </Button>
           <ImageryControl />
+          {editable ? (
+            <ToggleButton className="button floating" isSelected={split} onChange={() => toggleSplit(session)}>
+              {words.split.toggle}
+            </ToggleButton>
+          ) : null}
         </div>
       </div>
       <Legend />

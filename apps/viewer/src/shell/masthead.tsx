@@ -62,6 +62,7 @@ function BenchSwitch() {
     >
       <ToggleButton id="weigh">{words.benches.weigh}</ToggleButton>
       <ToggleButton id="outline">{words.benches.outline}</ToggleButton>
+      <ToggleButton id="plan">{words.benches.plan}</ToggleButton>
     </ToggleButtonGroup>
   );
 }

@@ -1,6 +1,8 @@
 /** The page's address: it says which bench, block, tree, filters and map view are shown, so that a link restores them. */
 import type { AppState, Bench, MapView } from './app-state.ts';
 
+const BENCHES: readonly Bench[] = ['weigh', 'outline', 'plan'];
+
 type Part = Pick<AppState, 'bench' | 'blockId' | 'treeId' | 'filters' | 'mapView'>;
 
 /**
@@ -21,7 +23,7 @@ export function addressOf({ bench, blockId, treeId, filters, mapView }: Part): s
 /** Reads an address; what it does not say or says badly is as at first. */
 export function readAddress(hash: string): Part {
   const parts = new URLSearchParams(hash.replace(/^#/, ''));
-  const bench: Bench = parts.get('bench') === 'outline' ? 'outline' : 'weigh';
+  const bench = BENCHES.find((each) => each === parts.get('bench')) ?? 'weigh';
   const filters = { kind: parts.get('kind'), host: parts.get('host'), bloom: parts.get('bloom') };
   return {
     bench,

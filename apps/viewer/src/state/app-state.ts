@@ -1,6 +1,7 @@
 /** Everything the screen shows, as plain data. What follows from it is in `derived-state.ts`. */
 import type { CrownPreview } from '@crownfall/assessment';
 import type { Finding } from '@crownfall/geometry';
+import type { PlanSettings } from '@crownfall/survey';
 import type { Weighing } from '../edits/edit.ts';
 import { type History, NO_HISTORY } from '../edits/history.ts';
 import type { Outbox } from '../edits/outbox.ts';
@@ -11,9 +12,11 @@ import type { Sketch } from '../outline/sketch.ts';
 import type { Layers, Project } from '../project/project.ts';
 import type { ProjectPlace } from '../project/project-files.ts';
 import type { Conflict, StoreHead } from '../project/store-api.ts';
+import type { EarlierSeason } from '../reckoning/earlier-season.ts';
+import type { PlanOutcome } from '../reckoning/plan-maker.ts';
 import type { TreeRecord } from '../reckoning/project-reckoner.ts';
 
-export type Bench = 'weigh' | 'outline';
+export type Bench = 'weigh' | 'outline' | 'plan';
 export type ThemeChoice = 'system' | 'light' | 'dark';
 export type Language = 'en' | 'es';
 
@@ -30,6 +33,12 @@ export interface Filters {
   readonly host: string | null;
   readonly bloom: string | null;
 }
+
+/** The season's plan: asked for, made, or why there is none. */
+export type Planning =
+  | { readonly state: 'none' | 'soon' }
+  | { readonly state: 'made'; readonly outcome: PlanOutcome }
+  | { readonly state: 'failed'; readonly why: string };
 
 /** Longitude, latitude, zoom. */
 export type MapView = readonly [lon: number, lat: number, zoom: number];
@@ -80,6 +89,14 @@ export interface AppState {
   readonly sketch: Sketch | null;
   readonly preview: CrownPreview | null;
   readonly ratingDraft: RatingDraft | null;
+  /** Null: as the project's settings say. */
+  readonly planSettings: PlanSettings | null;
+  readonly planning: Planning;
+  /** Null: not reckoned yet. It holds for the figures in `seasonOf`. */
+  readonly earlierSeason: EarlierSeason | 'none' | null;
+  readonly seasonOf: Project | null;
+  /** Whether its map is shown beside this season's. */
+  readonly split: boolean;
   readonly imageryLook: ImageryLook;
   /** Null until its head was read. */
   readonly openedImagery: OpenedImagery | null;
@@ -110,6 +127,11 @@ export const FIRST_STATE: AppState = {
   sketch: null,
   preview: null,
   ratingDraft: null,
+  planSettings: null,
+  planning: { state: 'none' },
+  earlierSeason: null,
+  seasonOf: null,
+  split: false,
   imageryLook: { shown: false, opacity: 1, brightness: 0 },
   openedImagery: null,
   mapView: null,

@@ -1,6 +1,6 @@
 /** What follows from the state: the ranking under the present weights, what the filters leave, words and units. */
 import { rankBlocks } from '@crownfall/priority';
-import { CRITERIA, type Criterion, type PrioritySettings } from '@crownfall/survey';
+import { CRITERIA, type Criterion, type PlanSettings, type PrioritySettings } from '@crownfall/survey';
 import type { RecordEdit, Weighing } from '../edits/edit.ts';
 import { recordEdits, weighingOf } from '../edits/history.ts';
 import { pendingEdits } from '../edits/outbox.ts';
@@ -29,6 +29,10 @@ export const weighing = derived(
 /** What is to be reckoned on top of the records at hand: all edits, or those that the server's store does not hold yet. */
 export const editsInForce = ({ sharing, history }: AppState): readonly RecordEdit[] =>
   sharing ? pendingEdits(sharing.outbox) : recordEdits(history);
+
+/** What the plan is made under: as changed here, else the project's own. */
+export const planSettingsOf = ({ planSettings, project }: AppState): PlanSettings | null =>
+  planSettings ?? project?.run.settings.plan ?? null;
 
 /** All blocks in rank order under the weighing in force. */
 export const rankedBlocks = derived(

@@ -1,4 +1,5 @@
 /** The planner's bench: weights, scenarios, filters and the ranking that follows from them. */
+import { Charts } from './charts.tsx';
 import { Exports } from './exports.tsx';
 import { Filters } from './filters.tsx';
 import { Ranking } from './ranking.tsx';
@@ -11,6 +12,9 @@ export function WeighBench() {
       <WeightsEditor />
       <Scenarios />
       <Exports />
+      <div className="button-row charts-row">
+        <Charts />
+      </div>
       <Filters />
       <Ranking />
     </>

@@ -1,0 +1,64 @@
+/** The planner's second bench: what to do this season, under money, crew and bloom. */
+import { treatmentCautions } from '@crownfall/survey';
+import { useEffect } from 'react';
+import { plan } from '../session/planning.ts';
+import { useApp, useSession, useWords } from '../session/session.ts';
+import { BloomCalendar } from './bloom-calendar.tsx';
+import { PlanConditions } from './plan-conditions.tsx';
+import { PlanLimits } from './plan-limits.tsx';
+import { NoPlanMade, PlanMade } from './plan-outcome.tsx';
+
+export function PlanBench() {
+  const session = useSession();
+  const can = useApp((state) => state.editing.can);
+  const project = useApp((state) => state.project);
+  const planning = useApp((state) => state.planning);
+  const words = useWords();
+  // biome-ignore lint/correctness/useExhaustiveDependencies: figures that changed ask for a new plan
+  useEffect(() => {
+    if (can === 'yes') void plan(session);
+  }, [can, project, session]);
+  return (
+    <>
+      <Cautions />
+      <PlanLimits />
+      <PlanConditions />
+      {can === 'no' ? <p className="editing-state">{words.plan.noFiles}</p> : null}
+      {planning.state === 'soon' || (can === 'soon' && planning.state === 'none') ? (
+        <p className="editing-state" role="status">
+          {words.plan.soon}
+        </p>
+      ) : null}
+      {planning.state === 'failed' ? (
+        <p className="editing-state" role="alert">
+          {words.plan.failed(planning.why)}
+        </p>
+      ) : null}
+      {planning.state === 'made' ? (
+        <>
+          {planning.outcome.plan.feasible ? (
+            <PlanMade plan={planning.outcome.plan} />
+          ) : (
+            <NoPlanMade plan={planning.outcome.plan} />
+          )}
+          <BloomCalendar windows={planning.outcome.windows} />
+        </>
+      ) : null}
+    </>
+  );
+}
+
+function Cautions() {
+  const language = useApp((state) => state.preferences.language);
+  const { plan: words } = useWords();
+  return (
+    <section className="cautions" aria-labelledby="cautions-title">
+      <h2 id="cautions-title">{words.cautions}</h2>
+      <ul>
+        {treatmentCautions(language).map((caution) => (
+          <li key={caution}>{caution}</li>
+        ))}
+      </ul>
+    </section>
+  );
+}

@@ -1,0 +1,38 @@
+/** Money, crew days and weeks: what bounds the plan. */
+import { changePlan } from '../session/planning.ts';
+import { useApp, useSession, useWords } from '../session/session.ts';
+import { planSettingsOf } from '../state/derived-state.ts';
+import { AmountField } from './amount-field.tsx';
+
+export function PlanLimits() {
+  const session = useSession();
+  const settings = useApp(planSettingsOf);
+  const { plan: words } = useWords();
+  if (!settings) return null;
+  return (
+    <section className="plan-limits" aria-labelledby="limits-title">
+      <h2 id="limits-title">{words.limits}</h2>
+      <div className="sizes">
+        <AmountField
+          label={words.budget}
+          unit={settings.currency}
+          value={settings.budget}
+          change={(budget) => changePlan(session, { budget })}
+        />
+        <AmountField
+          label={words.crewDays}
+          value={settings.crew_days_per_week}
+          change={(crew_days_per_week) => changePlan(session, { crew_days_per_week })}
+        />
+        <AmountField
+          label={words.weeks}
+          value={settings.weeks}
+          least={1}
+          whole
+          change={(weeks) => weeks !== null && changePlan(session, { weeks })}
+        />
+      </div>
+      <p className="lead">{words.limitsLead(settings.crew_hours_per_day)}</p>
+    </section>
+  );
+}

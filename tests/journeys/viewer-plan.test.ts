@@ -1,0 +1,81 @@
+/**
+ * The planner plans the season in the browser: prices and a budget in, actions out; what forbids a treatment is said; the figures
+ * are those of the same plan made outside the browser.
+ */
+import { isStopped, planWork, reckonProject } from '@crownfall/assessment';
+import { readProject } from '@crownfall/exchange/node';
+import { highsSolver, type WorkPlan } from '@crownfall/priority';
+import { describeReason, treatmentCautions } from '@crownfall/survey';
+import loadHighs from 'highs';
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { findChromium, launch } from './browser.ts';
+import { SAMPLE, type Served, serve } from './crownfall-process.ts';
+import { openViewer, PATIENCE_MS, seriousFaults } from './viewer-page.ts';
+
+const chromium = findChromium();
+const BUDGET = 4000;
+describe.skipIf(chromium === undefined)('the season’s plan in the viewer', () => {
+  let served: Served;
+  let browser: Browser;
+
+  beforeAll(async () => {
+    [served, browser] = await Promise.all([serve(SAMPLE), launch(chromium as string)]);
+  }, PATIENCE_MS);
+
+  afterAll(async () => {
+    await browser?.close();
+    await served?.stop();
+  });
+
+  test(
+    'a budget gives the plan that is made outside the browser; a reload keeps it',
+    async () => {
+      const { page, context, complaints } = await openViewer(browser, `${served.url}/#bench=plan`);
+      expect(await page.locator('.cautions li').allTextContents()).toEqual(treatmentCautions('en'));
+      await page.locator('.plan-outcome').waitFor();
+      await page.getByLabel('Budget', { exact: true }).fill(String(BUDGET));
+      await page.keyboard.press('Tab');
+      const plan = await planOutside();
+      const says = `It costs ${grouped(plan.cost)} ${plan.currency}`;
+      await page.locator('.plan-outcome').getByText(says).waitFor();
+      const avoided = plan.avoidedM2.value;
+      expect(await page.locator('.plan-outcome .total strong').textContent()).toBe(
+        `${grouped(avoided, avoided < 99.95 ? 1 : 0)}\u00a0m²`,
+      );
+      const done = plan.blocks.filter(({ action }) => action !== 'leave');
+      expect(await page.locator('.planned-block:not([data-action="leave"])').count()).toBe(done.length);
+      expect(plan.cost).toBeLessThanOrEqual(BUDGET);
+      // A treatment is forbidden, and every reason is on the screen.
+      await page.locator('.planned-block summary').first().click();
+      const [block] = done;
+      const forbidden = block.offers.find(({ action }) => action === 'treat')?.forbidden ?? [];
+      expect(forbidden.length).toBeGreaterThan(0);
+      const shown = await page.locator('.planned-block').first().locator('.reasons').allTextContents();
+      for (const reason of forbidden) expect(shown.join(' ')).toContain(describeReason(reason, 'en').what);
+      expect(await seriousFaults(page)).toEqual([]);
+      await page.reload();
+      await page.locator('.plan-outcome').getByText(says).waitFor();
+      expect(complaints).toEqual([]);
+      await context.close();
+    },
+    3 * PATIENCE_MS,
+  );
+});
+
+async function planOutside(): Promise<WorkPlan> {
+  const input = await readProject(SAMPLE);
+  const reckoned = reckonProject(input);
+  if (isStopped(reckoned)) throw new Error('the sample town stopped');
+  const plan = planWork(reckoned, {
+    solve: highsSolver(await loadHighs()),
+    draws: 200,
+    seed: 1,
+    limits: { budget: BUDGET },
+  });
+  if (!plan.feasible) throw new Error('the plan is not feasible');
+  return plan;
+}
+
+const grouped = (value: number, decimals = 0): string =>
+  value.toLocaleString('en-US', { minimumFractionDigits: decimals, maximumFractionDigits: decimals });

@@ -1,0 +1,120 @@
+/** Every screen of the viewer, in both languages and both themes, judged by axe-core; and how much the page weighs. */
+import { readdirSync, readFileSync } from 'node:fs';
+import { resolve } from 'node:path';
+import { gzipSync } from 'node:zlib';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { findChromium, launch } from './browser.ts';
+import { ROOT, SAMPLE, type Served, serve } from './crownfall-process.ts';
+import { openViewer, PATIENCE_MS, seriousFaults } from './viewer-page.ts';
+
+const chromium = findChromium();
+const WORDS = {
+  'en-US': {
+    settings: 'Settings and help',
+    keys: 'Keys',
+    imagery: 'Imagery',
+    seasons: 'Two seasons',
+    charts: 'Charts',
+  },
+  'es-ES': {
+    settings: 'Ajustes y ayuda',
+    keys: 'Teclas',
+    imagery: 'Imagen aérea',
+    seasons: 'Dos temporadas',
+    charts: 'Gráficos',
+  },
+} as const;
+
+describe.skipIf(chromium === undefined)('every screen', () => {
+  let served: Served;
+  let browser: Browser;
+
+  beforeAll(async () => {
+    [served, browser] = await Promise.all([serve(SAMPLE), launch(chromium as string)]);
+  }, PATIENCE_MS);
+
+  afterAll(async () => {
+    await browser?.close();
+    await served?.stop();
+  });
+
+  test.each([
+    ['en-US', 'light'],
+    ['es-ES', 'dark'],
+    ['en-US', 'dark'],
+    ['es-ES', 'light'],
+  ] as const)(
+    'in %s, %s: no serious accessibility fault',
+    async (locale, colorScheme) => {
+      const words = WORDS[locale];
+      const { page, context } = await openViewer(browser, served.url, { locale, colorScheme, tour: true });
+      const faults: Record<string, string[]> = {};
+      const judge = async (screen: string): Promise<void> => {
+        faults[screen] = await seriousFaults(page);
+      };
+      await judge('tour');
+      await page.keyboard.press('Escape');
+      await page.locator('.tour').waitFor({ state: 'detached' });
+      for (const summary of await page.locator('.panel details > summary').all()) await summary.click();
+      await page.locator('.ranking .row-head').first().click();
+      await judge('weigh');
+      await page.getByRole('button', { name: words.settings }).click();
+      await judge('settings');
+      await page.getByRole('button', { name: words.keys }).click();
+      await judge('help');
+      await page.keyboard.press('Escape');
+      await page.keyboard.press('Escape');
+      await page.getByRole('button', { name: words.imagery, exact: true }).click();
+      await judge('imagery');
+      await page.getByRole('button', { name: words.charts, exact: true }).click();
+      await page.locator('.chart').nth(1).waitFor();
+      await judge('charts');
+      await page.keyboard.press('Escape');
+      await page.getByRole('button', { name: words.seasons }).click();
+      await page.locator('.earlier-map canvas').waitFor();
+      await judge('two seasons');
+      await bench(page, 1);
+      await page.waitForSelector('.tools');
+      await page.keyboard.press('n');
+      await page.waitForSelector('.rating');
+      await judge('rating');
+      await page.keyboard.press('o');
+      await page.waitForSelector('.sketch');
+      await judge('outline');
+      await page.goto(`${served.url}/#bench=plan`);
+      await page.reload();
+      await page.locator('.plan-outcome').waitFor();
+      await page.locator('.planned-block summary').first().click();
+      await page.locator('.conditions summary').click();
+      await judge('plan');
+      expect(faults).toEqual(Object.fromEntries(Object.keys(faults).map((screen) => [screen, []])));
+      await context.close();
+    },
+    2 * PATIENCE_MS,
+  );
+
+  test(
+    'what is loaded first is less than 1.2 MB compressed, imagery and the solver aside',
+    async () => {
+      const { asked, context } = await openViewer(browser, served.url);
+      const files = asked.filter((url) => /\/assets\//.test(url)).map((url) => new URL(url).pathname.slice(1));
+      const weights = [...new Set(files)].map((file) => {
+        const bytes = readFileSync(resolve(ROOT, 'apps/viewer/dist', file));
+        return [file, /\.woff2?$/.test(file) ? bytes.length : gzipSync(bytes).length] as const;
+      });
+      const total = weights.reduce((sum, [, bytes]) => sum + bytes, 0);
+      expect(weights.length).toBeGreaterThan(4);
+      expect(total, weights.map((each) => each.join(' ')).join('\n')).toBeLessThan(1.2e6);
+      // The solver is there, but is not among them.
+      expect(readdirSync(resolve(ROOT, 'apps/viewer/dist/assets')).some((file) => /highs.*\.wasm$/.test(file))).toBe(
+        true,
+      );
+      expect(files.filter((file) => /highs/.test(file))).toEqual([]);
+      await context.close();
+    },
+    PATIENCE_MS,
+  );
+});
+
+const bench = (page: Page, index: number): Promise<void> => page.locator('.benches [role="radio"]').nth(index).click();
