@@ -1,0 +1,31 @@
+/** What every section of a report needs: what is told, in which language and units. */
+import type { Assessment, SeasonReview } from '@crownfall/assessment';
+import type { Language, Survey } from '@crownfall/survey';
+import type { Units } from '../quantities.ts';
+import type { AnyPlan } from './plan-reading.ts';
+import { EN, type Words } from './words/en.ts';
+import { ES } from './words/es.ts';
+
+/** What a report is made from. */
+export interface ReportInput {
+  readonly assessment: Assessment;
+  /** Water and streets, drawn on the maps. */
+  readonly records?: Pick<Survey, 'water' | 'streets'>;
+  /** The season's plan, or why there is none. */
+  readonly plan?: AnyPlan;
+  /** The follow-up between two days. */
+  readonly season?: SeasonReview;
+  /** Of the run that made the assessment. */
+  readonly run?: {
+    readonly program: string;
+    readonly inputs: readonly { readonly file: string; readonly sha256: string }[];
+  };
+}
+
+export interface Reading extends ReportInput {
+  readonly language: Language;
+  readonly units: Units;
+  readonly words: Words;
+}
+
+export const REPORT_WORDS: Readonly<Record<Language, Words>> = { en: EN, es: ES };
