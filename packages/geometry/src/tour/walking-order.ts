@@ -2,30 +2,39 @@
 import { MOST_PLACES, shortWalk, type WalkEnds } from './short-tour.ts';
 import { type StreetWalkOptions, streetCosts, type WalkPlace } from './street-walk.ts';
 
-/**
- * Positions of the places in the order of a short walk along the streets' sides, begun and ended where told. More than 1,500
- * places are split in halves, west and east or south and north, and walked one part after another. No places give none.
- * @throws RangeError for ends that are no place
- * @example walkingOrder([{ x: 0, y: 0 }, { x: 9, y: 0 }, { x: 4, y: 0 }], { start: 1 }) // [1, 2, 0]
- */
-export function walkingOrder(
-  places: readonly WalkPlace[],
-  options: StreetWalkOptions & WalkEnds = {},
-): readonly number[] {
-  if (places.length === 0) return [];
-  if (places.length >= MOST_PLACES) return walkInGroups(halved(places), options);
-  return Array.from(shortWalk(streetCosts(places, options), places.length, options));
-}
-
-/** Where a day begins and ends: positions in the plane, m. */
+/** Where one comes from and goes on to: positions in the plane, m, which need not be places of the walk. */
 export interface DayEnds {
   readonly from?: { readonly x: number; readonly y: number };
   readonly to?: { readonly x: number; readonly y: number };
 }
 
 /**
+ * Positions of the places in the order of a short walk along the streets' sides. It begins and ends at the places told as
+ * `start` and `end`; with `from` and `to` at whichever make the way from there and on to there shortest together. More than
+ * 1,500 places are split in halves, west and east or south and north, and walked one part after another. No places give none.
+ * @throws RangeError for ends that are no place
+ * @example walkingOrder([{ x: 0, y: 0 }, { x: 9, y: 0 }, { x: 4, y: 0 }], { start: 1 }) // [1, 2, 0]
+ */
+export function walkingOrder(
+  places: readonly WalkPlace[],
+  options: StreetWalkOptions & WalkEnds & DayEnds = {},
+): readonly number[] {
+  if (places.length === 0) return [];
+  if (places.length >= MOST_PLACES - 2) return walkInGroups(halved(places), options);
+  const { from, to } = options;
+  const all = [...places];
+  const ends: { start?: number; end?: number } = {};
+  if (options.start !== undefined) ends.start = options.start;
+  if (options.end !== undefined) ends.end = options.end;
+  if (from !== undefined) ends.start = all.push(from) - 1;
+  if (to !== undefined) ends.end = all.push(to) - 1;
+  const order = Array.from(shortWalk(streetCosts(all, options), all.length, ends));
+  return order.filter((place) => place < places.length);
+}
+
+/**
  * Positions of the places of several groups (blocks), group after group: the groups in the order of a short walk between
- * their middles, each begun at its place nearest to where the one before ended, and ended near to the next.
+ * their middles, each walked on the way from where the one before ended to the middle of the next.
  * @example walkInGroups([{ x: 0, y: 0, group: 'a' }, { x: 50, y: 0, group: 'b' }, { x: 5, y: 0, group: 'a' }]) // [0, 2, 1]
  */
 export function walkInGroups(
@@ -40,21 +49,28 @@ export function walkInGroups(
   });
   const members = orderedGroups([...groups.values()], places, options);
   const out: number[] = [];
-  let at = options.from;
   members.forEach((own, k) => {
     const next = members[k + 1]?.map((i) => places[i]);
-    const ahead = next === undefined ? options.to : middleOf(next);
-    const here = own.map((i) => places[i]);
-    const start = at === undefined ? undefined : nearest(here, at);
-    const wanted = ahead === undefined ? undefined : nearest(here, ahead);
-    const ends = {
-      ...(start === undefined ? {} : { start }),
-      ...(wanted === undefined || wanted === start ? {} : { end: wanted }),
-    };
-    for (const i of walkingOrder(here, { ...options, ...ends })) out.push(own[i]);
-    at = places[out[out.length - 1]];
+    const from = k === 0 ? options.from : places[out[out.length - 1]];
+    const to = next === undefined ? options.to : middleOf(next);
+    const { streets, crossingM } = options;
+    const order = walkingOrder(
+      own.map((i) => places[i]),
+      {
+        ...(streets === undefined ? {} : { streets }),
+        ...(crossingM === undefined ? {} : { crossingM }),
+        ...(from === undefined ? {} : { from: pointOf(from) }),
+        ...(to === undefined ? {} : { to }),
+      },
+    );
+    for (const i of order) out.push(own[i]);
   });
   return out;
+}
+
+/** Of a place only where it is: on the way in nobody stands on its open ground. */
+function pointOf({ x, y }: Point): Point {
+  return { x, y };
 }
 
 type Point = { readonly x: number; readonly y: number };
@@ -66,16 +82,10 @@ function orderedGroups(
 ): readonly (readonly number[])[] {
   const stops: Point[] = groups.map((own) => {
     const here = own.map((i) => places[i]);
-    return here[nearest(here, middleOf(here))];
+    return pointOf(here[nearest(here, middleOf(here))]);
   });
-  const ends: { start?: number; end?: number } = {};
-  if (from !== undefined) ends.start = stops.push(from) - 1;
-  if (to !== undefined) ends.end = stops.push(to) - 1;
-  const order = walkingOrder(
-    stops.map(({ x, y }) => ({ x, y })),
-    { ...streets, ...ends },
-  );
-  return order.filter((i) => i < groups.length).map((i) => groups[i]);
+  const ends = { ...(from === undefined ? {} : { from }), ...(to === undefined ? {} : { to }) };
+  return walkingOrder(stops, { ...streets, ...ends }).map((i) => groups[i]);
 }
 
 function middleOf(points: readonly Point[]): Point {

@@ -15,7 +15,7 @@ export interface SheetFonts {
   runs(text: string, weight?: TextStyle['weight']): readonly FontRun[];
 }
 
-export interface FontRun {
+interface FontRun {
   readonly text: string;
   /** Told from the room's other fonts by weight and place, since files of one family may share a name. */
   readonly key: string;

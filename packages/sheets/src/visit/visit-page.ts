@@ -82,7 +82,7 @@ function bottomOf({ topMm, heightMm }: Frame): number {
   return topMm + heightMm;
 }
 
-export function titleOf({ block, words }: VisitFacts): string {
+function titleOf({ block, words }: VisitFacts): string {
   return `${words.block} ${block.blockId}${block.name === null ? '' : ` · ${block.name}`}`;
 }
 
@@ -100,9 +100,16 @@ function headItems(facts: VisitFacts, { leftMm: x, topMm: y, widthMm }: Frame): 
   if (link === undefined) return { items, bottomMm: told.bottomMm };
   const box = { leftMm: x + widthMm - QR_MM, topMm: y - 1, widthMm: QR_MM, heightMm: QR_MM };
   items.push({ item: 'figure', alt: `${words.openOnPhone}: ${link}`, box, picture: qrMarks(link, box), link });
-  const called = paragraph(words.openOnPhone, { x, y: told.bottomMm + 1.6, widthMm: room }, STYLE.small, fonts);
-  items.push({ item: 'text', tag: 'P', marks: called.marks });
-  return { items, bottomMm: Math.max(called.bottomMm, box.topMm + QR_MM) };
+  const calledMm = Math.max(told.bottomMm + 3.6, box.topMm + QR_MM - 3.5);
+  const called: PaperMark = {
+    mark: 'text',
+    x: box.leftMm - 1,
+    y: calledMm,
+    text: words.openOnPhone,
+    style: { ...STYLE.small, anchor: 'end' },
+  };
+  items.push({ item: 'text', tag: 'P', marks: [called] });
+  return { items, bottomMm: Math.max(calledMm + 1, box.topMm + QR_MM) };
 }
 
 function continuedHead(facts: VisitFacts, { leftMm: x, topMm: y, widthMm }: Frame): Panel {

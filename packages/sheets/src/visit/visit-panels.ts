@@ -177,7 +177,7 @@ function tickItems(
   ];
 }
 
-export function heading(words: string, { x, topMm, widthMm }: PanelRoom, { fonts }: VisitFacts): Panel {
+function heading(words: string, { x, topMm, widthMm }: PanelRoom, { fonts }: VisitFacts): Panel {
   const { marks, bottomMm } = paragraph(words, { x, y: topMm, widthMm }, STYLE.heading, fonts);
   return { items: [{ item: 'text', tag: 'H2', marks }], bottomMm: bottomMm + 1.2 };
 }

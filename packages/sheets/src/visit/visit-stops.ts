@@ -33,7 +33,7 @@ const BARE_SHARE = 0.25;
 
 /**
  * The block's trees in walking order: along the streets' sides, straight over plazas and car parks; without streets along the
- * block's outline. Begins at the tree nearest to `from`, ends nearest to `to` where given (plane, m).
+ * block's outline. On the way from one place to another where they are given (plane, m).
  */
 export function stopsOf(
   block: BlockResult,
@@ -52,13 +52,7 @@ export function stopsOf(
     const ground = open.find((piece) => isWithin(piece.region, x, y));
     return { tree, region, x, y, ...(ground === undefined ? {} : { open: ground.id }) };
   });
-  const start = nearest(placed, ends.from);
-  const end = nearest(placed, ends.to);
-  const order = walkingOrder(placed, {
-    streets: streetLines(block, records, plane),
-    ...(start === undefined ? {} : { start }),
-    ...(end === undefined || end === start ? {} : { end }),
-  });
+  const order = walkingOrder(placed, { streets: streetLines(block, records, plane), ...ends });
   const asOf = assessment.run.asOf;
   return order.map((i, k) => {
     const { tree, region, x, y } = placed[i];
@@ -73,7 +67,7 @@ interface Point {
 }
 
 /** The streets about a block, or its outline where none are known. */
-export function streetLines(block: BlockResult, { streets }: VisitRecords, plane: LocalPlane): readonly Float64Array[] {
+function streetLines(block: BlockResult, { streets }: VisitRecords, plane: LocalPlane): readonly Float64Array[] {
   const known = streets.flatMap(({ lines }) => lines.map((line) => plane.forward(line)));
   if (known.length > 0) return known;
   return regionOf(block.geometry, plane).map((ring) => Float64Array.of(...ring, ring[0], ring[1]));
@@ -94,12 +88,6 @@ function isWithin(region: Region, x: number, y: number): boolean {
     }
     return inside;
   });
-}
-
-function nearest(points: readonly Point[], to: Point | undefined): number | undefined {
-  if (to === undefined || points.length === 0) return undefined;
-  const away = (i: number) => Math.hypot(points[i].x - to.x, points[i].y - to.y);
-  return points.reduce((best, _, i) => (away(i) < away(best) ? i : best), 0);
 }
 
 function lastRating(treeId: string, ratings: readonly Rating[], asOf: string | null): Rating | null {
