@@ -53,7 +53,7 @@ async function writeSummary(folder: string, review: SeasonReview): Promise<void>
 }
 
 /** Treated trees, and checks when the file has a column `group`. */
-async function readGroups(path: string): Promise<{ treated: string[]; checks?: string[] }> {
+export async function readGroups(path: string): Promise<{ treated: string[]; checks?: string[] }> {
   const file = basename(path);
   const hasGroups = await columnThere(path, file);
   const rows = await readTable(createReadStream(path), file, hasGroups ? ['tree_id', 'group'] : ['tree_id']);

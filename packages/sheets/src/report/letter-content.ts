@@ -58,6 +58,7 @@ export function letterContent(input: ReportInput, options: LetterOptions): Repor
       heading(words.planned),
       ...plannedParts(reading, block, words),
       ...notParts(reading, block, words),
+      ...cautionParts(reading, block, words),
       heading(words.ask),
       ...options.ask.map((line) => paragraph(line)),
       { part: 'paragraph', text: [words.figures(day)], tone: 'quiet' },
@@ -128,10 +129,15 @@ function plannedParts(reading: Reading, block: BlockResult, words: LetterWords):
       { part: 'paragraph', text: outlookRun(reading, planned, words) },
     ];
   const when = weekOf === null ? words.noWeek : words.week(dayText(weekOf, language));
-  return [
-    { part: 'paragraph', text: [`${words.actions[action]}${when}`] },
-    ...(isTreated(planned) ? [{ part: 'paragraph', text: [words.treatment] } as const] : []),
-  ];
+  return [{ part: 'paragraph', text: [`${words.actions[action]}${when}`] }];
+}
+
+/** Wherever treatment is named, what governs it stands in the same letter. */
+function cautionParts(reading: Reading, block: BlockResult, words: LetterWords): readonly Part[] {
+  const planned = plannedOf(reading, block);
+  const named = planned?.offers.some(({ action, forbidden }) => action === 'treat' && forbidden.length > 0) ?? false;
+  const treated = planned !== undefined && isTreated(planned);
+  return named || treated ? [{ part: 'paragraph', text: [words.treatment] }] : [];
 }
 
 /** What becomes of trees and stain when nothing is done. */

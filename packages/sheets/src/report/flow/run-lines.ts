@@ -38,7 +38,8 @@ export function runLines(run: Run, style: TextStyle, widthMm: number, fonts: She
     pieces = [];
     end = 0;
   };
-  const width = (text: string, bold: boolean) => fonts.widthMm(text, { ...style, weight: bold ? 'bold' : 'normal' });
+  const width = (text: string, bold: boolean) =>
+    fonts.widthMm(text, { ...style, weight: bold || style.weight === 'bold' ? 'bold' : 'normal' });
   for (const word of wordsOf(run).flatMap((each) => brokenWord(each, widthMm, width))) {
     const gap = word.spaced && pieces.length > 0 ? width(' ', word.bold) : 0;
     const wide = width(word.text, word.bold);

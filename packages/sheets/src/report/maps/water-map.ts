@@ -70,24 +70,21 @@ export function waterMap(
       ...featureMarks(reading, plane, scale),
       ...crownsOf(assessment.trees, ids, plane),
       blockOutline(block, plane, 0.6),
-      ...lines.flatMap(({ pair }) => lineMarks(pair, lengthText(pair.distanceM, units))),
+      ...lines.map(({ pair }) => lineMark(pair)),
+      ...labelMarks(lines, scale, units),
     ].filter(inView),
     onPaper: margin(frame, scale, units),
   };
 }
 
-export interface WaterLine {
+interface WaterLine {
   readonly tree: string;
   readonly kind: WaterFeature['kind'];
   readonly pair: NearestPair;
 }
 
 /** From each treated crown to the nearest of what is mapped; the shortest lines. */
-export function waterLines(
-  { records }: PlanReading,
-  treated: readonly TreeResult[],
-  plane: LocalPlane,
-): readonly WaterLine[] {
+function waterLines({ records }: PlanReading, treated: readonly TreeResult[], plane: LocalPlane): readonly WaterLine[] {
   const features = (records?.water ?? []).map(({ kind, geometry }) => ({ kind, chains: chainsOf(geometry, plane) }));
   const lines = treated.flatMap((tree): WaterLine[] => {
     const crown = regionOf(tree.geometry, plane).map(closed);
@@ -153,19 +150,25 @@ function crownsOf(
     }));
 }
 
-function lineMarks({ from, to }: NearestPair, text: string): readonly GroundMark[] {
-  const [x, y] = [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2];
-  const line = Float64Array.of(...from, ...to);
-  return [
-    { mark: 'line', line: line, style: STYLES.line },
-    {
-      mark: 'label',
-      x,
-      y,
-      text,
-      style: { sizeMm: 2.6, weight: 'bold', colour: MAP.ink, anchor: 'middle', halo: '#ffffff' },
-    },
-  ];
+function lineMark({ from, to }: NearestPair): GroundMark {
+  return { mark: 'line', line: Float64Array.of(...from, ...to), style: STYLES.line };
+}
+
+/** Room that a distance takes on paper, mm. */
+const LABEL_MM = { width: 11, height: 3.4 };
+
+/** The distance in the middle of its line, the shortest first; none over another: the table has them all. */
+function labelMarks(lines: readonly WaterLine[], scale: number, units: PlanReading['units']): readonly GroundMark[] {
+  const placed: (readonly [number, number])[] = [];
+  const mmOf = (metres: number) => (Math.abs(metres) * 1000) / scale;
+  return lines.flatMap(({ pair: { from, to, distanceM } }): GroundMark[] => {
+    const [x, y] = [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2];
+    const hidden = placed.some(([px, py]) => mmOf(px - x) < LABEL_MM.width && mmOf(py - y) < LABEL_MM.height);
+    if (hidden) return [];
+    placed.push([x, y]);
+    const style = { sizeMm: 2.6, weight: 'bold', colour: MAP.ink, anchor: 'middle', halo: '#ffffff' } as const;
+    return [{ mark: 'label', x, y, text: lengthText(distanceM, units), style }];
+  });
 }
 
 function margin({ widthMm, heightMm }: Frame, scale: number, units: PlanReading['units']): readonly PaperMark[] {
@@ -176,6 +179,6 @@ function margin({ widthMm, heightMm }: Frame, scale: number, units: PlanReading[
       style: { stroke: { colour: MAP.ink, widthMm: 0.25 } },
     },
     ...scaleBar({ x: 1, y: heightMm + 5, roomMm: 46, scale, units }),
-    ...northArrow(widthMm - 4, heightMm + 0.6).map((mark) => mark),
+    ...northArrow(widthMm - 4, heightMm + 0.6),
   ];
 }
