@@ -22,6 +22,7 @@ export { type LayerText, layerText } from './project/layer-text.ts';
 export { type ProjectFile, readProjectFile } from './project/project-file.ts';
 export { readLayer } from './project/read-layer.ts';
 export { CALIBRATION_FILE, calibrationText, RATERS_FILE, ratersText } from './project/stored-figures.ts';
+export { readVisitsFile } from './project/visits-file.ts';
 export { blockFeature, pavementFeature, treeFeature } from './results/result-features.ts';
 export { type ResultFile, type RunFacts, resultFiles } from './results/result-files.ts';
 export { degree, m2, metre, pct, rounded, share } from './round.ts';

@@ -23,14 +23,15 @@ export async function inputOfStore(
   }
 }
 
-/** Facts and all layers that were given. */
+/** Facts, all layers that were given, and visits. */
 export async function readRecords(store: ProjectStore): Promise<ProjectInput> {
   const facts = await store.project();
   const layers: Partial<Record<LayerName, RawLayer>> = {};
   for (const { layer, given } of await store.layers()) {
     if (given) layers[layer] = await readLayer(store, layer);
   }
-  return { ...facts, layers, sources: [], findings: store.findings };
+  const visits = await store.visits();
+  return { ...facts, layers, sources: [], findings: store.findings, ...(visits.length === 0 ? {} : { visits }) };
 }
 
 async function readLayer(store: ProjectStore, layer: LayerName): Promise<RawLayer> {

@@ -1,7 +1,7 @@
 /** Reads a project's files in the browser: the same readers, the same findings as the command line. */
-import { readLayer, readProjectFile } from '@crownfall/exchange';
+import { readLayer, readProjectFile, readVisitsFile } from '@crownfall/exchange';
 import type { Finding } from '@crownfall/geometry';
-import { finding, LAYER_NAMES, type LayerName, type ProjectInput, type RawLayer } from '@crownfall/survey';
+import { finding, LAYER_NAMES, type LayerName, type ProjectInput, type RawLayer, type Visit } from '@crownfall/survey';
 import { openFile, type ProjectPlace } from '../project/project-files.ts';
 import type { Versions } from './project-reckoner.ts';
 import { readStore } from './read-store.ts';
@@ -40,6 +40,7 @@ async function readFiles(place: ProjectPlace, told: (layer: LayerName) => void):
     findings.push(...(needed ? reading.findings : reading.findings.map(notStopping)));
     if (reading.layer) layers[name] = reading.layer;
   }
+  const visits = project.visits === undefined ? [] : await readVisits(place, project.visits, findings);
   return {
     title: project.title ?? (place.kind === 'local' ? place.name : ''),
     season: project.season ?? newestYear(layers.ratings),
@@ -49,7 +50,19 @@ async function readFiles(place: ProjectPlace, told: (layer: LayerName) => void):
     settings: project.settings,
     sources: [],
     findings,
+    visits,
   };
+}
+
+async function readVisits(place: ProjectPlace, path: string, findings: Finding[]): Promise<readonly Visit[]> {
+  const file = await openFile(place, path);
+  if (!file) {
+    findings.push(finding('file-missing', 'warning/left_out', { layer: 'visits', file: path }, {}));
+    return [];
+  }
+  const reading = readVisitsFile(new Uint8Array(await new Response(file).arrayBuffer()), path);
+  findings.push(...reading.findings);
+  return reading.visits;
 }
 
 function empty(findings: readonly Finding[]): ProjectInput {

@@ -1,6 +1,6 @@
 /** Reads a project's records out of the server's store, page by page. */
 import { geometryFromJson } from '@crownfall/exchange';
-import type { LayerName, RawFeature, RawLayer } from '@crownfall/survey';
+import type { LayerName, RawFeature, RawLayer, Visit } from '@crownfall/survey';
 import type { ProjectPlace, StoreLayer } from '../project/project-files.ts';
 import { versionKey } from './project-reckoner.ts';
 import type { ReadInput } from './read-input.ts';
@@ -30,7 +30,15 @@ export async function readStore(
     told(summary.layer);
     read[summary.layer] = await readLayer(summary, versions);
   }
-  return { input: { ...facts, layers: read, imagery: [], sources: [], findings: [] }, versions };
+  const visits = await readVisits();
+  return { input: { ...facts, layers: read, imagery: [], sources: [], findings: [], visits }, versions };
+}
+
+/** All visits, in the order they came in. */
+async function readVisits(): Promise<readonly Visit[]> {
+  const response = await fetch('/api/visits');
+  if (!response.ok) throw new Error(`The server answered ${response.status} for the visits.`);
+  return ((await response.json()) as { visits: readonly Visit[] }).visits;
 }
 
 async function readLayer({ layer, shape = 'features' }: StoreLayer, versions: Map<string, number>): Promise<RawLayer> {

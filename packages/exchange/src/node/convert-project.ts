@@ -5,10 +5,12 @@ import type { FilePieces } from '../formats/write-layer.ts';
 import type { LayerEntry } from '../layer-reading.ts';
 import type { WrittenFormat } from '../project/layer-format.ts';
 import { layerText } from '../project/layer-text.ts';
+import { VISITS_FILE, visitsText } from '../project/visits-file.ts';
 import type { Writer } from '../store/project-store.ts';
 import { historyOf, withHash } from './convert-history.ts';
 import { projectFolder, readProject } from './read-project.ts';
 import { HISTORY_FILE, type History, historyPieces } from './store/history-file.ts';
+import { mustBeNew } from './store/whole-file.ts';
 import { writeStoreProject } from './store/write-store-project.ts';
 import { type TextFile, writeFiles } from './write-files.ts';
 
@@ -41,6 +43,7 @@ export async function convertProject(
   if (!intoFile && (resolve(to) === folder || /\.\w{1,8}$/.test(to))) {
     throw new RangeError(`expected another folder or a new .gpkg file to convert into, got ${to}`);
   }
+  if (intoFile) await mustBeNew(to);
   const input = await readProject(from);
   if (input.findings.some(({ severity }) => severity === 'error')) return { files: [], findings: input.findings };
   const { history, findings: ofHistory } = await historyOf(from, folder, input);
@@ -67,6 +70,7 @@ async function intoFolder({ input, folder, to, history }: Conversion, format: Wr
   const hashed = (name: LayerName, text: FilePieces) => withHash(text, (sha256) => hashes.set(name, sha256));
   const files: TextFile[] = written.map(({ name, entry, text }) => ({ name: entry.path, text: hashed(name, text) }));
   files.push({ name: 'project.json', text: [projectText(input, entries, imagery)] });
+  if (input.visits) files.push({ name: VISITS_FILE, text: [visitsText(input.visits)] });
   // Written last, when the hashes of the layers are known.
   if (history) files.push({ name: HISTORY_FILE, text: historyPieces(history, (name) => hashes.get(name)) });
   await writeFiles(to, files);
@@ -94,10 +98,11 @@ function imageryFrom({ imagery }: ProjectInput, folder: string, newFolder: strin
 }
 
 function projectText(
-  { title, season, units, settings }: ProjectInput,
+  { title, season, units, settings, visits }: ProjectInput,
   layers: object,
   imagery: readonly string[],
 ): string {
   const all = imagery.length === 0 ? layers : { ...layers, imagery };
-  return `${JSON.stringify({ title, season, units, layers: all, settings }, null, 2)}\n`;
+  const ofVisits = visits ? { visits: VISITS_FILE } : {};
+  return `${JSON.stringify({ title, season, units, layers: all, ...ofVisits, settings }, null, 2)}\n`;
 }

@@ -2,7 +2,7 @@ import { createHash } from 'node:crypto';
 import { readFile, realpath, stat } from 'node:fs/promises';
 import { basename, dirname, join, relative, resolve, sep } from 'node:path';
 import type { Finding } from '@crownfall/geometry';
-import { finding, LAYER_NAMES, type LayerName, type ProjectInput, type RawLayer } from '@crownfall/survey';
+import { finding, LAYER_NAMES, type LayerName, type ProjectInput, type RawLayer, type Visit } from '@crownfall/survey';
 import type { LayerEntry } from '../layer-reading.ts';
 import { type ProjectFile, readProjectFile } from '../project/project-file.ts';
 import { readLayer } from '../project/read-layer.ts';
@@ -15,6 +15,7 @@ import {
   withRaters,
 } from '../project/stored-figures.ts';
 import { swappedLayers } from '../project/swapped-layers.ts';
+import { readVisitsFile } from '../project/visits-file.ts';
 import { layerFile } from './layer-file.ts';
 import { Outage, systemCode } from './outage.ts';
 import { readStoreProject } from './store/read-store-project.ts';
@@ -83,6 +84,7 @@ async function readLayers(project: ProjectFile, folder: ProjectFolder): Promise<
     if (layer) layers[name] = layer;
   }
   for (const path of project.imagery) await folder.find('imagery', path, 'warning/left_out');
+  const visits = project.visits === undefined ? [] : await folder.visits(project.visits);
   const { findings } = folder;
   findings.push(...swappedLayers(layers));
   const season = project.season ?? seasonOf(layers.ratings);
@@ -96,6 +98,7 @@ async function readLayers(project: ProjectFile, folder: ProjectFolder): Promise<
     settings: project.settings,
     sources: folder.sources,
     findings,
+    ...(visits.length === 0 ? {} : { visits }),
   };
   return withStoredFigures(input, folder, 'project.json');
 }
@@ -165,6 +168,18 @@ class ProjectFolder {
     this.sources.push(...file.sources());
     this.findings.push(...(needed ? reading.findings : reading.findings.map(notStopping)));
     return reading.layer;
+  }
+
+  async visits(file: string): Promise<readonly Visit[]> {
+    const path = await this.find('visits', file, 'warning/left_out');
+    if (path === null) return [];
+    const bytes = await readFile(path).catch((error) => {
+      throw new Outage(`cannot read ${file}`, error);
+    });
+    this.sources.push({ file, sha256: createHash('sha256').update(bytes).digest('hex'), bytes: bytes.length });
+    const { visits, findings } = readVisitsFile(bytes, file);
+    this.findings.push(...findings);
+    return visits;
   }
 
   /** The path on disk, or `null` with a finding when there is no such file or it may not be read. */

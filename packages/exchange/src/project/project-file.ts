@@ -11,10 +11,12 @@ export interface ProjectFile {
   readonly units: 'metric' | 'us';
   readonly layers: Partial<Readonly<Record<LayerName, LayerEntry>>>;
   readonly imagery: readonly string[];
+  /** Path of the visits. */
+  readonly visits?: string;
   readonly settings: Readonly<Record<string, unknown>>;
 }
 
-const KEYS = ['title', 'season', 'units', 'layers', 'settings'];
+const KEYS = ['title', 'season', 'units', 'layers', 'settings', 'visits'];
 const ENTRY_KEYS = ['path', 'crs', 'table', 'fields', 'units', 'types'];
 
 /**
@@ -59,6 +61,7 @@ class ProjectReader {
     const units = this.#typed(value, 'units', 'metric, us', (v): v is 'metric' | 'us' => v === 'metric' || v === 'us');
     const settings = this.#typed(value, 'settings', 'object', isObject);
     const layers = this.#typed(value, 'layers', 'object', isObject) ?? {};
+    const visits = this.#typed(value, 'visits', 'a path', (v): v is string => typeof v === 'string');
     return {
       ...(title === undefined ? {} : { title }),
       ...(season === undefined ? {} : { season }),
@@ -66,6 +69,7 @@ class ProjectReader {
       settings: settings ?? {},
       layers: this.#layers(layers),
       imagery: this.#imagery(layers.imagery),
+      ...(visits === undefined ? {} : { visits }),
     };
   }
 

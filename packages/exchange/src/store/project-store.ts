@@ -5,7 +5,9 @@
  * outage. The clock is an argument (`Writer.at`).
  */
 import type { Finding, LonLatGeometry } from '@crownfall/geometry';
-import type { LayerName, RawFeature } from '@crownfall/survey';
+import type { LayerName, RawFeature, Visit } from '@crownfall/survey';
+
+export type { Visit } from '@crownfall/survey';
 
 export type Properties = Readonly<Record<string, unknown>>;
 
@@ -177,22 +179,6 @@ export interface ChangeInFull extends Change {
 export interface Blame extends Writer {
   readonly change: number;
   readonly value: unknown;
-}
-
-/** What a field worker did and saw at a tree or block: added once, never changed. */
-export interface Visit {
-  /** Made by the client (a UUID), so that sending it twice adds it once. */
-  readonly visitId: string;
-  readonly treeId?: string;
-  readonly blockId?: string;
-  /** Day, or instant in UTC. */
-  readonly visitedOn: string;
-  readonly visitor: string;
-  /** What was done, in the trade's words: inspected, cleaned, treated, rated. */
-  readonly did: string;
-  readonly note?: string;
-  /** Anything else, as JSON. */
-  readonly details?: Properties;
 }
 
 export interface VisitOutcome {

@@ -37,7 +37,9 @@ async function readOpened(path: string, onLayer: (layer: LayerName, file: string
       layers[summary.layer] = await readWholeLayer(path, summary, found);
     }
     const sources = await sourcesOf(path);
-    return { ...(await store.project()), layers, sources, findings: found };
+    const visits = await store.visits();
+    const known = visits.length === 0 ? {} : { visits };
+    return { ...(await store.project()), layers, sources, findings: found, ...known };
   } finally {
     await store.close();
   }

@@ -1,6 +1,6 @@
 import { basename } from 'node:path';
 import { isDeepStrictEqual } from 'node:util';
-import { LAYER_NAMES, type ProjectInput, type RawFeature } from '@crownfall/survey';
+import { LAYER_NAMES, type ProjectInput, type RawFeature, type Visit } from '@crownfall/survey';
 import type { ProjectStore, Writer } from '../../store/project-store.ts';
 import { type History, renumbered, restoreHistory } from './history-file.ts';
 import { createProjectStore, openProjectStore } from './open-project-store.ts';
@@ -21,6 +21,7 @@ export async function writeStoreProject(
     const store = await createProjectStore(stage, { at: writer.at, bulk: true });
     await filled(store, history === null ? input : renumbered(input, history), writer).finally(() => store.close());
     if (history !== null) await withHistory(stage, input, { writer, history });
+    await withVisits(stage, input.visits ?? [], writer);
   });
 }
 
@@ -49,6 +50,14 @@ async function withHistory(
   const facts = { title, season, units, imagery, settings };
   if (!isDeepStrictEqual(await store.project(), facts)) await store.changeProject(facts, writer);
   await store.close();
+}
+
+/** Those of the history are known, and stay. */
+async function withVisits(stage: string, visits: readonly Visit[], writer: Writer): Promise<void> {
+  if (visits.length === 0) return;
+  const { store } = await openProjectStore(stage);
+  if (store === null) throw new Error(`the file just made cannot be opened: ${basename(stage)}`);
+  await store.addVisits(visits, writer).finally(() => store.close());
 }
 
 const PORTION = 5000;
