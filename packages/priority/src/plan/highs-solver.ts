@@ -74,7 +74,7 @@ function outcomeOf(model: HighsModel, status: number, { relaxed }: SolveOptions)
   const value = -model.getObjectiveValue();
   const proven = relaxed || bound - value <= PROVEN * Math.max(1, Math.abs(value));
   const raw = model.getSolution().colValue;
-  const chosen = relaxed ? Float64Array.from(raw) : Float64Array.from(raw, Math.round);
+  const chosen = relaxed ? Float64Array.from(raw) : Float64Array.from(raw, (share) => (share > 0.5 ? 1 : 0));
   return {
     status: proven && status === STATUS.optimal ? 'optimal' : 'limit',
     chosen,
