@@ -32,8 +32,8 @@ export interface Served {
 }
 
 /** Serves a project on a free port and waits until it says where. */
-export async function serve(project: string): Promise<Served> {
-  const server = spawn(process.execPath, [COMMAND, 'serve', project, '--port', '0'], { cwd: ROOT });
+export async function serve(project: string, ...further: readonly string[]): Promise<Served> {
+  const server = spawn(process.execPath, [COMMAND, 'serve', project, '--port', '0', ...further], { cwd: ROOT });
   const url = await addressOf(server);
   const stop = async (): Promise<number | null> => {
     server.kill('SIGTERM');

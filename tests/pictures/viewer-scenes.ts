@@ -33,6 +33,20 @@ export const SCENES: readonly Scene[] = [
     },
   },
   {
+    name: 'plan',
+    show: async (page) => {
+      await page.getByRole('radio', { name: 'Plan' }).click();
+      await page.locator('.planned-block').first().waitFor();
+    },
+  },
+  {
+    name: 'seasons',
+    show: async (page) => {
+      await page.getByRole('button', { name: 'Two seasons' }).click();
+      await page.locator('.earlier-map canvas[data-drawn]').waitFor();
+    },
+  },
+  {
     name: 'rate',
     show: async (page) => {
       await toOutlineBench(page);

@@ -36,6 +36,8 @@ export interface AppOptions {
   readonly publicUrl: string | null;
   /** Network addresses of proxies whose word is taken for who is asking (X-Forwarded-For). */
   readonly proxies: readonly string[];
+  /** Address of background map tiles with {z}, {x} and {y}, which the page fetches from another machine; none unless given. */
+  readonly background?: string | null;
   readonly log: LogLine | null;
   /** Faults are told even when requests are not. */
   readonly faults: LogLine;
@@ -62,7 +64,7 @@ export async function buildApp(options: AppOptions): Promise<App> {
   app.setValidatorCompiler(validators());
   app.removeContentTypeParser('text/plain');
   const book = new ApiBook(app);
-  projectRoutes(book, live);
+  projectRoutes(book, live, options.background ?? null);
   recordRoutes(book, live);
   editRoutes(book, live);
   visitRoutes(book, live);

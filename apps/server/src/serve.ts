@@ -73,6 +73,7 @@ async function appOptions(
     photos: wish.photos === null ? null : new PhotoShelf(wish.photos),
     tls: wish.tls && { cert: await readFile(wish.tls.cert), key: await readFile(wish.tls.key) },
     publicUrl: wish.publicUrl,
+    background: wish.background,
     proxies: wish.proxies,
     log: wish.log ? lines : null,
     faults: lines,

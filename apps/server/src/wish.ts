@@ -15,6 +15,8 @@ export interface Wish {
   readonly photos: string | null;
   readonly tls: { readonly cert: string; readonly key: string } | null;
   readonly publicUrl: string | null;
+  /** Address of background map tiles; null: none. */
+  readonly background: string | null;
   /** Addresses of the proxies in front: those of this machine when there is a public address, and those named. */
   readonly proxies: readonly string[];
   /** How the journal calls the person at this machine. */
@@ -32,6 +34,7 @@ const OPTIONS = {
   'tls-key': { type: 'string' },
   'public-url': { type: 'string' },
   proxy: { type: 'string', multiple: true },
+  background: { type: 'string' },
   as: { type: 'string' },
   log: { type: 'boolean', default: false },
 } as const;
@@ -47,7 +50,8 @@ export function readWish(argv: string[]): Wish | string {
     if (people === null && (publicUrl !== null || !LOOPBACK.includes(host))) return withoutPeople(publicUrl ?? host);
     if ((cert === undefined) !== (key === undefined)) return `${NAME} --tls-cert and --tls-key go together.`;
     if (publicUrl !== null && !isAddress(publicUrl)) return `${NAME} --public-url ${publicUrl} ${NO_ADDRESS}`;
-    const { proxy = [] } = values;
+    const { proxy = [], background = null } = values;
+    if (background !== null && !isTiles(background)) return `${NAME} --background ${background} ${NO_TILES}`;
     const wrong = publicUrl === null ? proxy[0] : proxy.find((each) => isIP(each) === 0);
     if (wrong !== undefined) return `${NAME} --proxy ${wrong} ${NO_PROXY}`;
     const place = placeOf(positionals[0]);
@@ -59,6 +63,7 @@ export function readWish(argv: string[]): Wish | string {
       photos: values.photos ?? (place.kind === 'file' ? `${place.path.replace(/\.gpkg$/i, '')}-photos` : null),
       tls: cert === undefined || key === undefined ? null : { cert, key },
       publicUrl: publicUrl && new URL(publicUrl).origin,
+      background,
       proxies: publicUrl === null ? [] : ['127.0.0.1', '::1', ...proxy],
       localName: values.as ?? userInfo().username,
       log: values.log || publicUrl !== null || !LOOPBACK.includes(host),
@@ -84,6 +89,11 @@ const withoutPeople = (address: string): string =>
 
 const NO_ADDRESS = 'is none of the form https://trees.example.org, without a path: give the project a name of its own.';
 const NO_PROXY = 'is no network address of a proxy before --public-url, for instance 10.1.2.3.';
+
+const NO_TILES = 'is no address of map tiles such as https://tiles.example.org/{z}/{x}/{y}.png.';
+
+const isTiles = (text: string): boolean =>
+  /^https?:/.test(text) && URL.canParse(text) && ['{z}', '{x}', '{y}'].every((part) => text.includes(part));
 
 function isAddress(text: string): boolean {
   if (!URL.canParse(text)) return false;

@@ -22,6 +22,7 @@ export function serveCommand(finish: Finish): Command {
     .option('--tls-key <FILE>', 'its private key')
     .option('--public-url <URL>', 'the address people use, when a proxy stands before this server')
     .option('--proxy <ADDRESS>', "that proxy's network address, when it runs on another machine")
+    .option('--background <URL>', 'map tiles beneath the map, with {z}, {x} and {y}: the page then asks that machine')
     .option('--log', 'log every request to standard error, without personal data')
     .option('--quiet', 'print only the address')
     .action(async (project: string, options: ServeOptions) => {

@@ -15,6 +15,7 @@ export interface ServeOptions {
   readonly tlsKey?: string;
   readonly publicUrl?: string;
   readonly proxy?: string;
+  readonly background?: string;
   readonly log?: true;
   readonly quiet?: true;
 }

@@ -5,7 +5,7 @@ import { askerOf } from '../http/access.ts';
 import type { ApiBook } from '../http/api-book.ts';
 import type { LiveProject } from '../project/live-project.ts';
 
-export function projectRoutes(book: ApiBook, live: LiveProject): void {
+export function projectRoutes(book: ApiBook, live: LiveProject, background: string | null): void {
   book.add({
     method: 'GET',
     path: '/api/health',
@@ -39,6 +39,7 @@ export function projectRoutes(book: ApiBook, live: LiveProject): void {
       writable: live.writable,
       layers: live.storing ? await live.reading().layers() : null,
       figures: live.figures.state,
+      background,
     }),
   });
   book.add({

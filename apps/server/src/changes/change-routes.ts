@@ -1,7 +1,7 @@
 /** The journal as a stream of events, and in pages. */
 import type { ApiBook } from '../http/api-book.ts';
 import { Refusal } from '../http/refusal.ts';
-import { SECURITY_HEADERS } from '../http/security.ts';
+import { securityHeaders } from '../http/security.ts';
 import type { LiveProject } from '../project/live-project.ts';
 import { EventStream } from './event-stream.ts';
 
@@ -37,7 +37,7 @@ export function changeRoutes(book: ApiBook, live: LiveProject): Streams {
       }
       const since = request.headers['last-event-id'] ?? request.query.since ?? live.feed.last;
       reply.hijack();
-      const stream = new EventStream(reply.raw, SECURITY_HEADERS);
+      const stream = new EventStream(reply.raw, securityHeaders(null));
       open.add(stream);
       stream.event('figures', live.figures.state);
       let stop: (() => void) | null = null;

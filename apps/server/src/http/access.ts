@@ -3,7 +3,7 @@ import type { FastifyInstance, FastifyRequest } from 'fastify';
 import { type Asker, type Gate, mayAct } from '../people/gate.ts';
 import type { Role } from '../people/people-file.ts';
 import { Refusal } from './refusal.ts';
-import { answersTo, SECURITY_HEADERS } from './security.ts';
+import { answersTo, securityHeaders } from './security.ts';
 
 declare module 'fastify' {
   interface FastifyContextConfig {
@@ -23,16 +23,22 @@ export interface AccessOptions {
   readonly localName: string;
   /** The address that people use where a proxy stands before the server, without a slash at its end. */
   readonly publicUrl: string | null;
+  /** Address of map tiles that the page may fetch from another machine; null: none. */
+  readonly background?: string | null;
 }
 
 export const SESSION_COOKIE = 'crownfall_session';
 const SAFE_METHODS = ['GET', 'HEAD', 'OPTIONS'];
 
-export function guardAccess(app: FastifyInstance, { host, gate, localName, publicUrl }: AccessOptions): void {
+export function guardAccess(
+  app: FastifyInstance,
+  { host, gate, localName, publicUrl, background = null }: AccessOptions,
+): void {
+  const headers = securityHeaders(background);
   const local: Asker = { name: localName, role: 'editor' };
   app.decorateRequest('asker', null);
   app.addHook('onRequest', async (request, reply) => {
-    reply.headers(SECURITY_HEADERS);
+    reply.headers(headers);
     if (!answersTo(request.headers.host, host, publicUrl)) {
       throw new Refusal(421, 'wrong-name', 'This server answers only to the machine it runs on.');
     }

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { answersTo } from './security.ts';
+import { answersTo, securityHeaders } from './security.ts';
 
 describe('which names the server answers to', () => {
   test('bound to loopback, only to loopback names', () => {
@@ -13,5 +13,15 @@ describe('which names the server answers to', () => {
 
   test('bound to the network on purpose, to any name', () => {
     expect(answersTo('trees.example', '0.0.0.0')).toBe(true);
+  });
+});
+
+describe('what a page may fetch', () => {
+  const connects = (background: string | null): string =>
+    /connect-src ([^;]*)/.exec(securityHeaders(background)['content-security-policy'])?.[1] ?? '';
+
+  test('nothing from other machines, unless background tiles are allowed; then from theirs alone', () => {
+    expect(connects(null)).toBe("'self'");
+    expect(connects('https://tiles.example.org/a/{z}/{x}/{y}.png')).toBe("'self' https://tiles.example.org");
   });
 });

@@ -2,9 +2,9 @@
 
 /**
  * The page loads only from this server: no other script, picture, font or request. `data:` and `blob:` pictures are the map
- * library's own icons and textures.
+ * library's own icons and textures. `background`: address of map tiles that the page may fetch as well.
  */
-export const SECURITY_HEADERS: Readonly<Record<string, string>> = {
+export const securityHeaders = (background: string | null): Readonly<Record<string, string>> => ({
   'content-security-policy': [
     "default-src 'none'",
     // WebAssembly: the solver of the plan, in the page's worker.
@@ -14,7 +14,7 @@ export const SECURITY_HEADERS: Readonly<Record<string, string>> = {
     "img-src 'self' data: blob:",
     "font-src 'self'",
     "manifest-src 'self'",
-    "connect-src 'self'",
+    background === null ? "connect-src 'self'" : `connect-src 'self' ${new URL(background).origin}`,
     "base-uri 'none'",
     "form-action 'none'",
     "frame-ancestors 'none'",
@@ -23,7 +23,7 @@ export const SECURITY_HEADERS: Readonly<Record<string, string>> = {
   'referrer-policy': 'no-referrer',
   'cross-origin-opener-policy': 'same-origin',
   'cross-origin-resource-policy': 'same-origin',
-};
+});
 
 export const LOOPBACK = ['localhost', '127.0.0.1', '[::1]', '::1'];
 

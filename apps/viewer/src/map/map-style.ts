@@ -26,6 +26,8 @@ export interface MapLook {
   /** The tree whose crown is being drawn: its recorded crown steps back. */
   readonly sketchedTree: string | null;
   readonly imagery: ImageryLook | null;
+  /** Address of tiles beneath everything; null: none. */
+  readonly background: string | null;
 }
 
 export interface ImageryLook {
@@ -37,7 +39,7 @@ export interface ImageryLook {
 }
 
 export function mapStyle(look: MapLook): StyleSpecification {
-  const { layers, marks, theme, imagery } = look;
+  const { layers, marks, theme, imagery, background } = look;
   const colours = MAP_COLOURS[theme];
   return {
     version: 8,
@@ -50,12 +52,21 @@ export function mapStyle(look: MapLook): StyleSpecification {
       drift: { type: 'geojson', data: layers.drift, tolerance: 0.1, promoteId: 'tree_id' },
       sketch: { type: 'geojson', data: look.sketch, tolerance: 0 },
       ...(imagery && { imagery: imagerySource(imagery) }),
+      ...(background !== null && {
+        background: { type: 'raster', tiles: [background], tileSize: 256, maxzoom: 19 } as const,
+      }),
     },
     layers: [
       { id: 'ground', type: 'background', paint: { 'background-color': colours.ground } },
-      { id: 'block-fill', type: 'fill', source: 'blocks', paint: { 'fill-color': colours.block } },
+      ...(background === null ? [] : [{ id: 'background', type: 'raster', source: 'background' } as const]),
+      {
+        id: 'block-fill',
+        type: 'fill',
+        source: 'blocks',
+        paint: { 'fill-color': colours.block, 'fill-opacity': background === null ? 1 : 0.2 },
+      },
       ...(imagery ? [imageryLayer(imagery)] : []),
-      ...pavementLayers(colours, theme, imagery !== null),
+      ...pavementLayers(colours, theme, imagery !== null || background !== null),
       ...crownLayers(colours, look),
       ...blockLayers(colours, look.blockId),
       ...sketchLayers(colours),

@@ -32,6 +32,7 @@ export interface TownMap extends MapDoor {
   readonly showSketch: (sketch: Sketch | null) => void;
   readonly showImagery: (imagery: MapLook['imagery']) => void;
   readonly showTheme: (theme: Theme) => void;
+  readonly showBackground: (background: string | null) => void;
   readonly showUnits: (units: Units) => void;
   readonly name: (label: string, controls: { readonly zoomIn: string; readonly zoomOut: string }) => void;
   readonly close: () => void;
@@ -143,6 +144,7 @@ export function townMap(
       });
     },
     showTheme: (theme) => show({ theme }, restyle),
+    showBackground: (background) => show({ background }, restyle),
     showUnits: (units) => scale.setUnit(units === 'us' ? 'imperial' : 'metric'),
     name: (label, { zoomIn, zoomOut }) => {
       map.getCanvas().setAttribute('aria-label', label);

@@ -7,6 +7,8 @@ export interface StoreHead {
   /** Null when the server serves a project of files, which takes no edits. */
   readonly layers: readonly StoreLayer[] | null;
   readonly writable: boolean;
+  /** Address of background tiles that the server allows; null: none. */
+  readonly background: string | null;
   readonly asker: { readonly name: string; readonly role: string };
 }
 

@@ -8,6 +8,7 @@ import type { ProjectPlace } from '../project/project-files.ts';
 import type { EarlierSeason } from './earlier-season.ts';
 import type { PlanOutcome } from './plan-maker.ts';
 import type { CalibrationShown, Change, FollowedRecord, TreeRecord } from './project-reckoner.ts';
+import type { ReportWish } from './report-maker.ts';
 
 /** Questions by name: what is asked, and what comes back. */
 export interface Questions {
@@ -24,6 +25,7 @@ export interface Questions {
   /** Null: no earlier year was rated. */
   readonly season: { readonly asked: null; readonly told: EarlierSeason | null };
   readonly calibration: { readonly asked: null; readonly told: CalibrationShown };
+  readonly report: { readonly asked: ReportWish; readonly told: Blob };
   readonly plan: { readonly asked: PlanSettings; readonly told: PlanOutcome };
   readonly preview: {
     readonly asked: { readonly treeId: string; readonly record: CrownRecord };

@@ -143,6 +143,13 @@ export class ProjectReckoner {
     return earlierSeason(this.#input(this.#edits), this.#live.asOf);
   }
 
+  /** The project as it is seen: with its edits, and ranked by the weights in force. */
+  seen(): ProjectInput {
+    const input = this.#input(this.#edits);
+    const priority = { ...this.#priority, ...this.#moved };
+    return { ...input, settings: { ...input.settings, priority, plan: this.#live.settings.plan } };
+  }
+
   /** The season's quadrats against the coefficient fitted to them. */
   calibration(): CalibrationShown {
     const fitted = calibrateProject(this.#input(this.#edits));

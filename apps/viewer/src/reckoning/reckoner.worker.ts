@@ -3,6 +3,7 @@ import type { Answer, Ask, Opened, Question, Questions } from './messages.ts';
 import { makePlan } from './plan-maker.ts';
 import { ProjectReckoner } from './project-reckoner.ts';
 import { readInput } from './read-input.ts';
+import { makeReport } from './report-maker.ts';
 
 let reckoner: ProjectReckoner | null = null;
 
@@ -28,6 +29,7 @@ const ANSWERS: {
   },
   season: () => opened().earlierSeason(),
   calibration: () => opened().calibration(),
+  report: (wish) => makeReport(opened().seen(), wish),
   plan: (settings) => makePlan(opened(), settings),
   preview: ({ treeId, record }) => opened().preview(treeId, record),
   endPreview: () => {

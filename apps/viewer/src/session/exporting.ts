@@ -1,7 +1,7 @@
 /** Hands files to the person: the ranking that is seen, the map, the edited layers. */
 
 import { CLEAN_BELOW_PCT } from '../map/stain-ramp.ts';
-import { shownBlocks, wordsOf } from '../state/derived-state.ts';
+import { shownBlocks, unitsOf, wordsOf } from '../state/derived-state.ts';
 import { blocksCsv, blocksGeoJson, blocksGeopackage } from '../weigh/exported-blocks.ts';
 import { printedMap } from '../weigh/printed-map.ts';
 import type { Session } from './session.ts';
@@ -33,6 +33,16 @@ export async function exportMap(session: Session): Promise<void> {
     note,
   });
   save(session, 'map.png', 'image/png', picture);
+}
+
+/** The report on what is seen: council page, plan when one was made, methods, settings. */
+export async function exportReport(session: Session, as: 'html' | 'pdf'): Promise<void> {
+  const { store, reckoner } = session;
+  const state = store.get();
+  const plan = state.planning.state === 'made' ? state.planning.outcome.plan : null;
+  const wish = { as, plan, language: state.preferences.language, units: unitsOf(state) };
+  const report = await reckoner.ask('report', { ...wish, createdAt: new Date().toISOString() });
+  save(session, `report.${as}`, report.type, report);
 }
 
 export async function exportLayer(session: Session, layer: 'crowns' | 'ratings'): Promise<void> {

@@ -28,7 +28,7 @@ export async function openProject(session: Session): Promise<void> {
     const stored = head?.layers && head.writable && head.asker.role !== 'reader';
     if (stored) await takeUpShared(session, `store:${shown.project.title}`, head.asker);
     else await takeUp(session, `served:${shown.project.title}`);
-    session.store.change({ ...shown, status: 'ready' });
+    session.store.change({ ...shown, status: 'ready', servedBackground: head?.background ?? null });
     if (head?.layers) await openStore(session, served, placeOf(shown.project, head.layers));
     else await makeEditable(session, shown.project);
   } catch (error) {

@@ -29,6 +29,7 @@ export function EarlierMap({ season }: { readonly season: EarlierSeason }) {
       blockId: null,
       treeId: null,
       imagery: null,
+      background: null,
       sketchedTree: null,
     };
     const made = townMap(holder.current, look, project.bounds, mapView, {

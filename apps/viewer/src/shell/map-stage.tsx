@@ -8,7 +8,7 @@ import { mapEvents } from '../session/map-events.ts';
 import { toggleSplit } from '../session/seasons.ts';
 import { useApp, useSession, useUnits, useWords } from '../session/session.ts';
 import type { AppState } from '../state/app-state.ts';
-import { rankedBlocks, shownBlocks } from '../state/derived-state.ts';
+import { backgroundOf, rankedBlocks, shownBlocks } from '../state/derived-state.ts';
 import { derived } from '../state/store.ts';
 import { EarlierMap } from './earlier-map.tsx';
 import { ImageryControl, useImageryLook } from './imagery-control.tsx';
@@ -72,12 +72,13 @@ function useTownMap() {
   const treeId = useApp((state) => state.treeId);
   const sketch = useApp((state) => state.sketch);
   const imagery = useImageryLook();
+  const background = useApp(backgroundOf);
   const theme = useResolvedTheme();
   const units = useUnits();
   const words = useWords();
   // What the map is made with; later changes are told to it below.
   // biome-ignore lint/correctness/useExhaustiveDependencies: made once
-  const first = useMemo(() => ({ layers, marks: blockMarksNow, theme, blockId, treeId, imagery }), []);
+  const first = useMemo(() => ({ layers, marks: blockMarksNow, theme, blockId, treeId, imagery, background }), []);
   useEffect(() => {
     if (!holder.current || !first.layers) return;
     const { project, mapView } = session.store.get();
@@ -95,6 +96,7 @@ function useTownMap() {
   useChange(blockMarksNow, (now) => map.current?.showMarks(now));
   useChange(blockId, (now) => map.current?.showBlock(now));
   useChange(theme, (now) => map.current?.showTheme(now));
+  useChange(background, (now) => map.current?.showBackground(now));
   useChange(imagery, (now) => map.current?.showImagery(now));
   useEffect(() => map.current?.showTree(treeId), [treeId]);
   useEffect(() => map.current?.showSketch(sketch), [sketch]);

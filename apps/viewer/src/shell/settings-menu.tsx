@@ -1,6 +1,17 @@
 /** Language, units, light; help. */
 import type { ReactNode } from 'react';
-import { Button, Dialog, DialogTrigger, Popover, ToggleButton, ToggleButtonGroup } from 'react-aria-components';
+import {
+  Button,
+  Dialog,
+  DialogTrigger,
+  Input,
+  Label,
+  Popover,
+  Text,
+  TextField,
+  ToggleButton,
+  ToggleButtonGroup,
+} from 'react-aria-components';
 import { WORDS } from '../language/words.ts';
 import { useApp, useSession, useUnits, useWords } from '../session/session.ts';
 import type { Preferences } from '../state/app-state.ts';
@@ -48,6 +59,16 @@ export function SettingsMenu() {
               </ToggleButton>
             ))}
           </Choice>
+          <TextField
+            className="field"
+            type="url"
+            value={preferences.background}
+            onChange={(background) => set({ background: background.trim() })}
+          >
+            <Label>{settings.background}</Label>
+            <Input placeholder="https://…/{z}/{x}/{y}.png" autoComplete="off" />
+            <Text slot="description">{settings.backgroundHow}</Text>
+          </TextField>
           <div className="button-row">
             <KeysHelp />
             <Button slot="close" className="button" onPress={() => set({ tourSeen: false })}>

@@ -26,6 +26,8 @@ export interface Preferences {
   readonly units: Units | null;
   readonly theme: ThemeChoice;
   readonly tourSeen: boolean;
+  /** Address of the user's own background tiles with {z}, {x} and {y}; empty: none, and no other machine is asked. */
+  readonly background: string;
 }
 
 export interface Filters {
@@ -100,6 +102,8 @@ export interface AppState {
   readonly imageryLook: ImageryLook;
   /** Null until its head was read. */
   readonly openedImagery: OpenedImagery | null;
+  /** The server's background tiles; null: none. */
+  readonly servedBackground: string | null;
   readonly mapView: MapView | null;
   /** A sentence for everyone, screen readers too; emptied by the next. */
   readonly notice: string;
@@ -117,7 +121,7 @@ export const FIRST_STATE: AppState = {
   editing: { can: 'soon', stage: 'reading', share: 0 },
   history: NO_HISTORY,
   sharing: null,
-  preferences: { language: 'en', units: null, theme: 'system', tourSeen: false },
+  preferences: { language: 'en', units: null, theme: 'system', tourSeen: false, background: '' },
   bench: 'weigh',
   blockId: null,
   treeId: null,
@@ -134,6 +138,7 @@ export const FIRST_STATE: AppState = {
   split: false,
   imageryLook: { shown: false, opacity: 1, brightness: 0 },
   openedImagery: null,
+  servedBackground: null,
   mapView: null,
   notice: '',
 };

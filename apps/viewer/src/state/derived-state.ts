@@ -34,6 +34,13 @@ export const editsInForce = ({ sharing, history }: AppState): readonly RecordEdi
 export const planSettingsOf = ({ planSettings, project }: AppState): PlanSettings | null =>
   planSettings ?? project?.run.settings.plan ?? null;
 
+/** Address of background tiles: the user's own, else the server's; null: none, or what is typed is not one yet. */
+export function backgroundOf({ preferences, servedBackground }: AppState): string | null {
+  const { background } = preferences;
+  const isTiles = /^https?:\/\//.test(background) && ['{z}', '{x}', '{y}'].every((part) => background.includes(part));
+  return isTiles ? background : servedBackground;
+}
+
 /** All blocks in rank order under the weighing in force. */
 export const rankedBlocks = derived(
   (state: AppState) => [state.project, weighing(state)] as const,

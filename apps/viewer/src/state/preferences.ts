@@ -27,11 +27,12 @@ function browserLanguage(): Language {
 }
 
 function readPreferences(value: Record<string, unknown>): Partial<Preferences> {
-  const { language, units, theme, tourSeen } = value;
+  const { language, units, theme, tourSeen, background } = value;
   return {
     ...(language === 'en' || language === 'es' ? { language } : {}),
     ...(units === 'metric' || units === 'us' ? { units } : {}),
     ...(theme === 'light' || theme === 'dark' || theme === 'system' ? { theme: theme as ThemeChoice } : {}),
     ...(tourSeen === true ? { tourSeen } : {}),
+    ...(typeof background === 'string' ? { background } : {}),
   };
 }

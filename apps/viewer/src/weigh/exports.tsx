@@ -1,7 +1,7 @@
 /** What is seen, as files. */
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
-import { exportBlocks, exportMap } from '../session/exporting.ts';
+import { exportBlocks, exportMap, exportReport } from '../session/exporting.ts';
 import { useApp, useSession, useWords } from '../session/session.ts';
 import { shownBlocks } from '../state/derived-state.ts';
 
@@ -9,13 +9,14 @@ export function Exports() {
   const session = useSession();
   const shown = useApp(shownBlocks).length;
   const { exports } = useWords();
+  const can = useApp((state) => state.editing.can);
   const [drawing, setDrawing] = useState(false);
-  const draw = async (): Promise<void> => {
+  const make = async (file: () => Promise<void>): Promise<void> => {
     setDrawing(true);
     try {
-      await exportMap(session);
+      await file();
     } catch (error) {
-      session.store.change({ notice: String(error) });
+      session.store.change({ notice: error instanceof Error ? error.message : String(error) });
     } finally {
       setDrawing(false);
     }
@@ -34,10 +35,33 @@ export function Exports() {
         <Button className="button" onPress={() => exportBlocks(session, 'csv')}>
           {exports.csv}
         </Button>
-        <Button className="button" isDisabled={drawing} onPress={() => void draw()}>
-          {drawing ? exports.drawing : exports.png}
+        <Button className="button" isDisabled={drawing} onPress={() => void make(() => exportMap(session))}>
+          {exports.png}
         </Button>
+        {can === 'yes' ? (
+          <>
+            <Button
+              className="button"
+              isDisabled={drawing}
+              onPress={() => void make(() => exportReport(session, 'pdf'))}
+            >
+              {exports.pdf}
+            </Button>
+            <Button
+              className="button"
+              isDisabled={drawing}
+              onPress={() => void make(() => exportReport(session, 'html'))}
+            >
+              {exports.html}
+            </Button>
+          </>
+        ) : null}
       </div>
+      {drawing ? (
+        <p className="lead" role="status">
+          {exports.drawing}
+        </p>
+      ) : null}
     </details>
   );
 }

@@ -1,0 +1,125 @@
+/** Splitting and merging crowns, the report as a file, and a background of the user's own tiles. */
+import { spawnSync } from 'node:child_process';
+import { readFileSync, writeFileSync } from 'node:fs';
+import { createServer, type Server } from 'node:http';
+import type { AddressInfo } from 'node:net';
+import { join } from 'node:path';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { findChromium, launch } from './browser.ts';
+import { SAMPLE, type Served, serve, temporaryFolder } from './crownfall-process.ts';
+import { openViewer, PATIENCE_MS } from './viewer-page.ts';
+
+const chromium = findChromium();
+
+describe.skipIf(chromium === undefined)('further work in the viewer', () => {
+  let tiles: Server;
+  const tilesAsked: string[] = [];
+  let served: Served;
+  let browser: Browser;
+
+  beforeAll(async () => {
+    tiles = createServer((request, response) => {
+      tilesAsked.push(request.url ?? '');
+      response.writeHead(200, {
+        'content-type': 'image/png',
+        'access-control-allow-origin': '*',
+        'cross-origin-resource-policy': 'cross-origin',
+      });
+      response.end(GREY_PIXEL);
+    }).listen(0, '127.0.0.1');
+    const background = `http://127.0.0.1:${(tiles.address() as AddressInfo).port}/{z}/{x}/{y}.png`;
+    [served, browser] = await Promise.all([serve(SAMPLE, '--background', background), launch(chromium as string)]);
+  }, PATIENCE_MS);
+
+  afterAll(async () => {
+    await browser?.close();
+    await served?.stop();
+    tiles?.close();
+  });
+
+  test(
+    'a crown is split between two of its points and merged again: area and stain are what they were',
+    async () => {
+      const { page, context, complaints } = await openViewer(browser, `${served.url}/#bench=outline&tree=T0097`);
+      const before = await crownArea(page);
+      await page.getByRole('button', { name: 'Correct outline' }).click();
+      await page.locator('.live').waitFor();
+      await page.locator('canvas.maplibregl-canvas').focus();
+      await page.keyboard.press(']');
+      await page.getByRole('button', { name: 'Split: cut from this point' }).click();
+      await page.locator('canvas.maplibregl-canvas').focus();
+      for (let step = 0; step < 6; step++) await page.keyboard.press(']');
+      await page.getByRole('button', { name: 'Split: cut to this point' }).click();
+      await page.locator('#tree-title').getByText('N1', { exact: true }).waitFor();
+      const part = await crownArea(page);
+      expect(part).toBeGreaterThan(0.5);
+      expect(part).toBeLessThan(before / 2 + 0.1);
+      await page.getByText('Merge with a neighbour').click();
+      await page.getByLabel('Neighbour').selectOption('T0097');
+      await page.getByRole('button', { name: 'Merge', exact: true }).click();
+      await page.locator('.notice').getByText('T0097 is now part of N1').waitFor();
+      await expect.poll(() => crownArea(page)).toBeCloseTo(before, 0);
+      // Four steps back, everything is as it was.
+      for (let step = 0; step < 4; step++) await page.getByRole('button', { name: 'Undo' }).click();
+      await expect.poll(() => page.locator('.changes li:not([data-undone])').count()).toBe(0);
+      expect(complaints).toEqual([]);
+      await context.close();
+    },
+    2 * PATIENCE_MS,
+  );
+
+  test(
+    'the report is a PDF with the town’s name in it, and a page that asks nobody for anything',
+    async () => {
+      const { page, context, complaints } = await openViewer(browser, served.url);
+      await page.locator('.exports summary').click();
+      const pdf = await exported(page, 'Report as PDF');
+      expect(pdf.subarray(0, 5).toString()).toBe('%PDF-');
+      const path = join(temporaryFolder(), 'report.pdf');
+      writeFileSync(path, pdf);
+      const text = spawnSync('pdftotext', [path, '-'], { encoding: 'utf8' });
+      if (text.error === undefined) expect(text.stdout).toContain('Port Calessa');
+      const html = (await exported(page, 'Report as a page')).toString();
+      expect(html).toContain('Port Calessa');
+      expect(html).not.toMatch(/<script|https?:\/\/(?!www\.w3\.org)[^"' <]+\.(js|css|png)/);
+      expect(complaints).toEqual([]);
+      await context.close();
+    },
+    3 * PATIENCE_MS,
+  );
+
+  test(
+    'background tiles come from the one machine that the server allows',
+    async () => {
+      const { asked, context } = await openViewer(browser, served.url);
+      await expect.poll(() => tilesAsked.length, { timeout: PATIENCE_MS }).toBeGreaterThan(0);
+      expect(tilesAsked.every((path) => /^\/\d+\/\d+\/\d+\.png$/.test(path))).toBe(true);
+      const others = asked.filter((url) => !url.startsWith(served.url) && !/^(data|blob):/.test(url));
+      expect(new Set(others.map((url) => new URL(url).host)).size).toBeLessThanOrEqual(1);
+      await context.close();
+    },
+    2 * PATIENCE_MS,
+  );
+});
+
+/** One grey pixel: the smallest tile there is. */
+const GREY_PIXEL = Buffer.from(
+  'iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAAAAAA6fptVAAAACklEQVR4nGNoAAAAggCBd81ytgAAAABJRU5ErkJggg==',
+  'base64',
+);
+
+/** m², as the card says it. */
+async function crownArea(page: Page): Promise<number> {
+  const card = page.locator('.tree');
+  await card.getByRole('button', { name: 'Correct outline' }).waitFor();
+  return Number(/crown ([\d.,]+)/.exec((await card.textContent()) ?? '')?.[1].replace(',', ''));
+}
+
+async function exported(page: Page, button: string): Promise<Buffer> {
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: button, exact: true }).click(),
+  ]);
+  return readFileSync(await download.path());
+}
