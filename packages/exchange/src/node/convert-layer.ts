@@ -10,7 +10,7 @@ import { writtenFormat } from '../project/layer-format.ts';
 import { degree } from '../round.ts';
 import type { ConvertReport } from './convert-project.ts';
 import { layerFile } from './layer-file.ts';
-import { wholeFile } from './store/whole-file.ts';
+import { mustBeNew, wholeFile } from './store/whole-file.ts';
 import { writeGeoPackageLayer } from './store/write-geopackage-layer.ts';
 import { writeFiles } from './write-files.ts';
 
@@ -36,6 +36,7 @@ export async function convertLayer(
   if (format === null)
     throw new RangeError(`expected a name ending in .geojson, .geojsonl, .csv, .fgb, .parquet, .gpkg: ${to}`);
   if (resolve(from) === resolve(to)) throw new RangeError(`expected another file to convert into, got ${to}`);
+  if (format === 'geopackage') await mustBeNew(to);
   const profiler = layerProfiler();
   if (format === 'geopackage' || NEEDS_PROFILE.has(format)) {
     const end = await lookedOver(from, options, profiler);

@@ -8,9 +8,7 @@ import { Outage } from '../outage.ts';
  * disk fails; what `write` throws otherwise passes through.
  */
 export async function wholeFile(path: string, write: (stage: string) => Promise<void>): Promise<void> {
-  if ((await stat(path).catch(() => null)) !== null) {
-    throw new RangeError(`expected the name of a new file, got ${path}, which exists`);
-  }
+  await mustBeNew(path);
   const stage = join(dirname(resolve(path)), `.${basename(path)}.crownfall-writing-${process.pid}`);
   try {
     await removeAll(stage);
@@ -23,6 +21,12 @@ export async function wholeFile(path: string, write: (stage: string) => Promise<
       ? error
       : new Outage(`cannot write ${basename(path)}`, error);
   }
+}
+
+/** Throws a `RangeError` when there is a file already; to be asked before long work as well. */
+export async function mustBeNew(path: string): Promise<void> {
+  if ((await stat(path).catch(() => null)) === null) return;
+  throw new RangeError(`expected the name of a new file, got ${path}, which exists`);
 }
 
 async function flushed(path: string): Promise<void> {
