@@ -23,4 +23,5 @@ export {
 export type { SheetFonts } from './pdf/sheet-fonts.ts';
 export { svgText } from './svg.ts';
 export { type TownMapOptions, townMap } from './town-map.ts';
+export { type GroundWanted, groundWanted } from './visit/ground-wanted.ts';
 export { visitBook } from './visit/visit-book.ts';

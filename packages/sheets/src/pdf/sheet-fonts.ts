@@ -2,7 +2,7 @@
 import { create, type Font } from 'fontkit';
 import type { TextStyle } from '../drawing.ts';
 
-/** Bytes of TrueType, OpenType, WOFF or WOFF2 files; the first file that has a letter gives it. */
+/** Bytes of TrueType, OpenType or WOFF files; the first file that has a letter gives it. */
 export interface FontFiles {
   readonly normal: readonly Uint8Array[];
   readonly bold: readonly Uint8Array[];
@@ -24,11 +24,11 @@ interface FontRun {
 
 /**
  * Opens the fonts of a sheet.
- * @throws RangeError when a weight has no file; whatever the reader says of bytes that are no font.
+ * @throws RangeError when a weight has no file, or one is WOFF2, whose accented letters the library cannot embed; whatever the reader says of bytes that are no font.
  * @example openFonts({ normal: [latin], bold: [latinBold] }).widthMm('Año', { sizeMm: 4 }) // 7.9 in Inter
  */
 export function openFonts(files: FontFiles): SheetFonts {
-  const fonts = { normal: files.normal.map((bytes) => create(bytes)), bold: files.bold.map((bytes) => create(bytes)) };
+  const fonts = { normal: files.normal.map(opened), bold: files.bold.map(opened) };
   for (const weight of ['normal', 'bold'] as const) {
     if (fonts[weight].length === 0)
       throw new RangeError(`openFonts: expected a font file for ${weight} text, got none`);
@@ -51,6 +51,15 @@ export function openFonts(files: FontFiles): SheetFonts {
     widthMm: (text, { sizeMm, weight = 'normal', spread = 0 }) =>
       (perSize(text, weight) + spread * Array.from(text).length) * sizeMm,
   };
+}
+
+/** The signature of WOFF2: W3C WOFF File Format 2.0, section 4.1. */
+const WOFF2 = 'wOF2';
+
+function opened(bytes: Uint8Array): Font {
+  const signature = String.fromCharCode(...bytes.subarray(0, 4));
+  if (signature === WOFF2) throw new RangeError('openFonts: expected TrueType, OpenType or WOFF, got WOFF2');
+  return create(bytes);
 }
 
 function fontRuns(text: string, weight: string, fonts: readonly Font[]): readonly FontRun[] {

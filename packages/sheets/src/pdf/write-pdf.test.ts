@@ -9,6 +9,7 @@ import { SMALL } from '../small-assessment.test-data.ts';
 import { interFonts } from './inter.test-data.ts';
 import type { PageList } from './page-list.ts';
 import { PAPER } from './page-list.ts';
+import { openFonts } from './sheet-fonts.ts';
 import { writePdf } from './write-pdf.ts';
 
 const INK = { sizeMm: 4, colour: '#000000' } as const;
@@ -122,6 +123,14 @@ describe('a PDF', () => {
         true,
       );
     }
+  });
+
+  test('WOFF2 is refused at the door, other bytes by the reader', () => {
+    const woff2 = new TextEncoder().encode('wOF2 and so on');
+    expect(() => openFonts({ normal: [woff2], bold: [woff2] })).toThrow(
+      'expected TrueType, OpenType or WOFF, got WOFF2',
+    );
+    expect(() => openFonts({ normal: [], bold: [] })).toThrow('expected a font file for normal text');
   });
 
   test('refuses a list without pages, and a moment that is none', async () => {

@@ -108,9 +108,11 @@ function groundMarks(
   const water = records.water
     .filter(({ kind }) => kind === 'water')
     .flatMap(({ geometry }) => areaMarks(geometry, plane));
-  const pavement = pavementMarks(assessment.pavement.filter(near), plane, 0.12).map((mark) =>
-    onPicture(mark, imagery !== undefined),
-  );
+  const pavement = pavementMarks(
+    assessment.pavement.filter((piece) => near(piece) && !(imagery !== undefined && piece.kind === 'carriageway')),
+    plane,
+    0.12,
+  ).map((mark) => onPicture(mark, imagery !== undefined));
   const own = new Set(stops.map(({ tree }) => tree.treeId));
   const others = assessment.trees
     .filter((tree) => !own.has(tree.treeId) && near(tree))

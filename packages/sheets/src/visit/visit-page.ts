@@ -1,4 +1,6 @@
 /** The pages of one block: heading, cautions, map with its panels, table; further pages only for trees that find no room. */
+import type { BlockResult } from '@crownfall/assessment';
+import type { LocalPlane } from '@crownfall/geometry';
 import { treatmentCautions } from '@crownfall/survey';
 import type { Drawing, Frame, PaperMark } from '../drawing.ts';
 import { scaleBar } from '../furniture.ts';
@@ -178,10 +180,9 @@ interface Body extends Panel {
 
 /** The tallest map that still leaves room for all trees on the page; the tallest of all when none does. */
 function fittingBody(facts: VisitFacts, area: Frame, table: LaidTable, bottomMm: number): Panel {
-  const box = boundsOf([regionOf(facts.block.geometry, facts.plane)]);
-  const wide = (box.maxX - box.minX) / (box.maxY - box.minY) > WIDE_ASPECT;
-  const bodies = (wide ? WIDE_MAP_HEIGHTS_MM : MAP_HEIGHTS_MM).map((heightMm) =>
-    wide ? wideBody(facts, area, heightMm) : sideBody(facts, area, heightMm),
+  const build = isWide(facts.block, facts.plane) ? wideBody : sideBody;
+  const bodies = mapSizes(facts.block, facts.plane, { widthMm: area.widthMm + 2 * MARGIN_MM }).map((size) =>
+    build(facts, area, size),
   );
   const fits = (body: Body) => rowsThatFit(table, 0, bottomMm - body.bottomMm) === table.heightsMm.length;
   const body = bodies.find(fits) ?? bodies[0];
@@ -189,9 +190,20 @@ function fittingBody(facts: VisitFacts, area: Frame, table: LaidTable, bottomMm:
   return { items: [...map, ...body.items], bottomMm: body.bottomMm };
 }
 
-function sideBody(facts: VisitFacts, { leftMm, topMm, widthMm }: Frame, heightMm: number): Body {
-  const map = { widthMm: widthMm - COLUMN_MM - GUTTER_MM, heightMm };
-  const bottomMm = topMm + heightMm + MAP_FOOT_MM;
+function isWide(block: BlockResult, plane: LocalPlane): boolean {
+  const box = boundsOf([regionOf(block.geometry, plane)]);
+  return (box.maxX - box.minX) / (box.maxY - box.minY) > WIDE_ASPECT;
+}
+
+/** The sizes that the map of a block may take on a paper, the largest first. */
+export function mapSizes(block: BlockResult, plane: LocalPlane, paper: Pick<Size, 'widthMm'>): readonly Size[] {
+  const whole = paper.widthMm - 2 * MARGIN_MM;
+  if (isWide(block, plane)) return WIDE_MAP_HEIGHTS_MM.map((heightMm) => ({ widthMm: whole, heightMm }));
+  return MAP_HEIGHTS_MM.map((heightMm) => ({ widthMm: whole - COLUMN_MM - GUTTER_MM, heightMm }));
+}
+
+function sideBody(facts: VisitFacts, { leftMm, topMm }: Frame, map: Size): Body {
+  const bottomMm = topMm + map.heightMm + MAP_FOOT_MM;
   const column = { x: leftMm + map.widthMm + GUTTER_MM, topMm, widthMm: COLUMN_MM };
   const panels = stacked(facts, column, bottomMm);
   return { map, items: panels.items, bottomMm: Math.max(bottomMm, panels.bottomMm) + 2 };
@@ -215,9 +227,9 @@ function stacked(facts: VisitFacts, room: PanelRoom, bottomMm: number): Panel {
   };
 }
 
-function wideBody(facts: VisitFacts, { leftMm, topMm, widthMm }: Frame, heightMm: number): Body {
+function wideBody(facts: VisitFacts, { leftMm, topMm, widthMm }: Frame, map: Size): Body {
   const third = (widthMm - 2 * GUTTER_MM) / 3;
-  const below = topMm + heightMm + MAP_FOOT_MM + 1;
+  const below = topMm + map.heightMm + MAP_FOOT_MM + 1;
   const column = (i: number) => ({ x: leftMm + i * (third + GUTTER_MM), topMm: below, widthMm: third });
   const figures = figuresPanel(facts, column(0));
   const bloom = bloomPanel(facts, column(1));
@@ -231,7 +243,7 @@ function wideBody(facts: VisitFacts, { leftMm, topMm, widthMm }: Frame, heightMm
   const bottomMm = Math.max(least, told.bottomMm);
   const writing = writingPanel(facts, column(2), bottomMm - 1);
   return {
-    map: { widthMm, heightMm },
+    map,
     items: [...figures.items, ...bloom.items, ...reasons.items, ...told.items, ...writing.items],
     bottomMm: bottomMm + 2,
   };

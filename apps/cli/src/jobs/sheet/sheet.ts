@@ -2,15 +2,16 @@
 import { basename, dirname, resolve } from 'node:path';
 import { type Assessment, isStopped, offersOf, type Reckoned } from '@crownfall/assessment';
 import { writeFiles } from '@crownfall/exchange/node';
-import { visitBook } from '@crownfall/sheets';
+import { groundWanted, visitBook } from '@crownfall/sheets';
 import { writePdf } from '@crownfall/sheets/pdf';
-import { type Language, nearestWord, type Reason, readSurvey } from '@crownfall/survey';
+import { describeFinding, type Language, nearestWord, type Reason, readSurvey } from '@crownfall/survey';
 import { reportStopped } from '../../reports/stopped-report.ts';
 import { EXIT } from '../../terminal/failure.ts';
 import { progressOn } from '../../terminal/progress.ts';
 import { ownVersion } from '../../versions.ts';
 import type { CommonOptions } from '../job-options.ts';
 import { reckonedProject } from '../reckoned-project.ts';
+import { type GroundPictures, groundPictures } from './ground-pictures.ts';
 import { installedFonts } from './installed-fonts.ts';
 
 export interface SheetOptions extends CommonOptions {
@@ -42,6 +43,10 @@ export async function sheet(project: string, options: SheetOptions): Promise<num
     const blockIds = blocksAsked(outcome, options);
     const fonts = await installedFonts();
     const { link } = options;
+    const pictures = options.imagery
+      ? await groundPictures(project, input, wantedOf(outcome, blockIds, options))
+      : null;
+    if (pictures !== null) reportPictures(pictures, options);
     const book = visitBook(
       outcome,
       readSurvey(input).survey,
@@ -51,6 +56,7 @@ export async function sheet(project: string, options: SheetOptions): Promise<num
         createdAt: `${outcome.run.asOf ?? `${outcome.season}-01-01`}T00:00:00Z`,
         version: ownVersion(),
         reasonsOf: reasonsAgainstTreatment(job),
+        ...(pictures === null ? {} : { imageryOf: (id) => pictures.byBlock.get(id) }),
         ...(link === undefined ? {} : { linkOf: (id) => link.replaceAll('{block}', encodeURIComponent(id)) }),
       },
       fonts,
@@ -72,6 +78,18 @@ function reasonsAgainstTreatment(job: Reckoned): (blockId: string) => readonly R
   const treat = offersOf(job).offers.filter(({ action }) => action === 'treat');
   const byBlock = new Map(treat.map(({ blockId, forbidden }) => [blockId, forbidden]));
   return (blockId) => byBlock.get(blockId)?.filter(({ code }) => code !== 'price-missing');
+}
+
+function wantedOf(outcome: Assessment, blockIds: readonly string[], { paper }: SheetOptions) {
+  return new Map(blockIds.map((id) => [id, groundWanted(outcome, id, paper)]));
+}
+
+/** A map without its picture is still a map; that it lacks it is told. */
+function reportPictures({ byBlock, wanted, findings }: GroundPictures, { language, quiet }: SheetOptions): void {
+  if (quiet) return;
+  for (const finding of findings) process.stderr.write(`${describeFinding(finding, language).what}\n`);
+  const lacking = wanted.filter((id) => !byBlock.has(id));
+  if (lacking.length > 0) process.stderr.write(`No aerial picture lies below ${lacking.join(', ')}.\n`);
 }
 
 function blocksAsked({ blocks }: Assessment, { block, top }: SheetOptions): readonly string[] {
