@@ -37,7 +37,7 @@ describe.skipIf(chromium === undefined)('the season’s plan in the viewer', () 
       await page.getByLabel('Budget', { exact: true }).fill(String(BUDGET));
       await page.keyboard.press('Tab');
       const plan = await planOutside();
-      const says = `It costs ${grouped(plan.cost)} ${plan.currency}`;
+      const says = `It costs ${grouped(plan.cost)}\u00a0${plan.currency}`;
       await page.locator('.plan-outcome').getByText(says).waitFor();
       const avoided = plan.avoidedM2.value;
       expect(await page.locator('.plan-outcome .total strong').textContent()).toBe(

@@ -4,7 +4,7 @@ import { scatterChart } from '@crownfall/sheets';
 import { area, areaNumber, areaUnit } from '../language/quantities.ts';
 import { useUnits, useWords } from '../session/session.ts';
 import { Chart } from '../shell/chart.tsx';
-import { money } from './plan-outcome.tsx';
+import { money } from './amounts.ts';
 
 export function FrontierChart({ plan }: { readonly plan: WorkPlan }) {
   const units = useUnits();

@@ -3,8 +3,9 @@ import type { NoPlan, WorkPlan } from '@crownfall/priority';
 import { describeConstraint } from '@crownfall/survey';
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
-import { area, grouped, percent, type Units } from '../language/quantities.ts';
+import { area, grouped, percent } from '../language/quantities.ts';
 import { useApp, useUnits, useWords } from '../session/session.ts';
+import { money, rangeText } from './amounts.ts';
 import { FrontierChart } from './frontier-chart.tsx';
 import { PlannedRow } from './planned-row.tsx';
 
@@ -73,11 +74,4 @@ export function PlanMade({ plan }: { readonly plan: WorkPlan }) {
       </section>
     </>
   );
-}
-
-export const money = (amount: number, currency: string): string => `${grouped(amount, 0)} ${currency}`;
-
-/** The 80 % range, or nothing without draws. */
-export function rangeText(range: readonly [number, number] | null, units: Units): string {
-  return range ? `${area(range[0], units)} – ${area(range[1], units)}` : '';
 }

@@ -4,7 +4,7 @@ import { actionName, describeReason } from '@crownfall/survey';
 import { area, grouped, percent } from '../language/quantities.ts';
 import { chooseBlock } from '../session/drawing.ts';
 import { useApp, useSession, useUnits, useWords } from '../session/session.ts';
-import { money, rangeText } from './plan-outcome.tsx';
+import { money, rangeText } from './amounts.ts';
 
 interface Props {
   readonly block: PlannedBlock;

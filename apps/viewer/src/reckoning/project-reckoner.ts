@@ -26,6 +26,7 @@ import { crownsWith, editedCrowns, ratingsWith, rawCrown } from '../edits/edited
 import { toGeoJson } from '../edits/record-geometry.ts';
 import { FEATURE_ID, type LayerName, type Project, type Shown } from '../project/project.ts';
 import { type EarlierSeason, earlierSeason } from './earlier-season.ts';
+import { type Versions, versionKey } from './record-versions.ts';
 import { driftFeatures, projectOf, resultFeatures } from './shown-features.ts';
 
 /** What a change of records changes on the screen. Features replace those of the same id; new ones are added. */
@@ -57,10 +58,6 @@ export interface FollowedRecord {
   readonly stored: StoredAs;
   readonly feature: RawFeature | null;
 }
-
-/** Versions of the store's records, by layer and number. */
-export type Versions = ReadonlyMap<string, number>;
-export const versionKey = (layer: string, recordId: number): string => `${layer}:${recordId}`;
 
 export class ProjectReckoner {
   #base: ProjectInput;

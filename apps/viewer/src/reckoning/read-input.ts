@@ -3,14 +3,8 @@ import { readLayer, readProjectFile, readVisitsFile } from '@crownfall/exchange'
 import type { Finding } from '@crownfall/geometry';
 import { finding, LAYER_NAMES, type LayerName, type ProjectInput, type RawLayer, type Visit } from '@crownfall/survey';
 import { openFile, type ProjectPlace } from '../project/project-files.ts';
-import type { Versions } from './project-reckoner.ts';
 import { readStore } from './read-store.ts';
-
-export interface ReadInput {
-  readonly input: ProjectInput;
-  /** Of the server's store; none for files. */
-  readonly versions: Versions;
-}
+import type { ReadInput } from './record-versions.ts';
 
 export async function readInput(place: ProjectPlace, told: (layer: LayerName) => void): Promise<ReadInput> {
   if (place.kind === 'store') return readStore(place, told);

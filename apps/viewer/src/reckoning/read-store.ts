@@ -2,8 +2,7 @@
 import { geometryFromJson } from '@crownfall/exchange';
 import type { LayerName, RawFeature, RawLayer, Visit } from '@crownfall/survey';
 import type { ProjectPlace, StoreLayer } from '../project/project-files.ts';
-import { versionKey } from './project-reckoner.ts';
-import type { ReadInput } from './read-input.ts';
+import { type ReadInput, versionKey } from './record-versions.ts';
 
 /** The most the server gives at once. */
 const PAGE = 10_000;

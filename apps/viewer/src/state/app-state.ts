@@ -37,7 +37,7 @@ export interface Filters {
 }
 
 /** The season's plan: asked for, made, or why there is none. */
-export type Planning =
+type Planning =
   | { readonly state: 'none' | 'soon' }
   | { readonly state: 'made'; readonly outcome: PlanOutcome }
   | { readonly state: 'failed'; readonly why: string };
