@@ -18,6 +18,7 @@ import { sampleCommand } from './commands/sample.ts';
 import { seasonCommand } from './commands/season.ts';
 import { serveCommand } from './commands/serve.ts';
 import { sheetCommand } from './commands/sheet.ts';
+import { visitsCommand } from './commands/visits.ts';
 import { ownVersion } from './versions.ts';
 
 const ABOUT = `Maps street-tree crowns over pavement, reckons the stained area below them and ranks blocks by it.
@@ -50,6 +51,7 @@ export function buildProgram(finish: Finish): Command {
     bloomCommand,
     planCommand,
     seasonCommand,
+    visitsCommand,
     sheetCommand,
     reportCommand,
     letterCommand,

@@ -76,3 +76,4 @@ export {
   type SeasonReview,
 } from './season/review-season.ts';
 export { reckonStain, type Stain } from './stain-stage.ts';
+export { reviewVisits, type VisitedBlock, type VisitedPlace, type VisitReview } from './visits/review-visits.ts';

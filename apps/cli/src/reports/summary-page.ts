@@ -2,6 +2,8 @@
 import { CHART, escaped } from '@crownfall/sheets';
 
 export interface SummaryPage {
+  /** English unless given. */
+  readonly language?: 'en' | 'es';
   readonly title: string;
   /** What was asked, when, from what data. */
   readonly about: string;
@@ -23,10 +25,18 @@ th:first-child,td:first-child{text-align:left}.cautions{font-size:.85rem;color:$
 @media print{body{margin:0;max-width:none;font-size:11pt}figure{break-inside:avoid}}`;
 
 /** The page as one self-contained HTML file: charts inside, no scripts, nothing fetched. */
-export function summaryPage({ title, about, sentences, charts, table, cautions }: SummaryPage): string {
+export function summaryPage({
+  language = 'en',
+  title,
+  about,
+  sentences,
+  charts,
+  table,
+  cautions,
+}: SummaryPage): string {
   return [
     '<!doctype html>',
-    `<html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width"><title>${escaped(title)}</title>`,
+    `<html lang="${language}"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width"><title>${escaped(title)}</title>`,
     `<style>${STYLE}</style></head><body>`,
     `<h1>${escaped(title)}</h1><p class="about">${escaped(about)}</p>`,
     `<ul>${sentences.map((one) => `<li>${escaped(one)}</li>`).join('\n')}</ul>`,
