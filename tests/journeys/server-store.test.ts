@@ -3,7 +3,8 @@ import { join } from 'node:path';
 import { openProjectStore } from '@crownfall/exchange/node';
 import { expect, test } from 'vitest';
 import { call, packedProject } from '../cases/server-running.ts';
-import { crownfall, serve, temporaryFolder } from './crownfall-process.ts';
+import { crownfallHere } from './crownfall-here.ts';
+import { serve, temporaryFolder } from './crownfall-process.ts';
 import { writeTinyTown } from './tiny-town.ts';
 
 test('every edit that was acknowledged before the stop is in the file', { timeout: 300_000 }, async () => {
@@ -25,7 +26,7 @@ test('every edit that was acknowledged before the stop is in the file', { timeou
   await store?.close();
   const kept = new Set(records.map(({ recordId }) => recordId));
   for (const recordId of acknowledged) expect(kept.has(recordId)).toBe(true);
-  const copied = crownfall(['copy', file, join(temporaryFolder(), 'copy.gpkg'), '--json']);
+  const copied = await crownfallHere(['copy', file, join(temporaryFolder(), 'copy.gpkg'), '--json']);
   expect(copied.code).toBe(0);
   expect(JSON.parse(copied.stdout).layers.crowns).toBe(records.length);
 });
