@@ -5,6 +5,7 @@
  * process (resident, Linux) before and after panning over 50 tiles. The built viewer and GDAL are needed.
  */
 import { execFileSync } from 'node:child_process';
+import { once } from 'node:events';
 import {
   cpSync,
   createReadStream,
@@ -51,6 +52,7 @@ const server = createServer((request, response) => {
   response.writeHead(206, { 'content-type': type, 'content-range': `bytes ${start}-${end}/${statSync(path).size}` });
   createReadStream(path, { start, end }).pipe(response);
 }).listen(0, '127.0.0.1');
+await once(server, 'listening');
 const chromium = findChromium();
 if (chromium === undefined) throw new Error('Chromium is needed for this benchmark.');
 const url = `http://127.0.0.1:${(server.address() as AddressInfo).port}/?open=demo`;

@@ -61,6 +61,12 @@ describe.skipIf(chromium === undefined)('two viewers over one store', () => {
       await ana.page.locator('h1').click();
       await ana.page.keyboard.press('Control+z');
       await expect.poll(() => totals(ben.page), { timeout: PATIENCE_MS }).toEqual(before);
+      // What was found on a visit counts on both screens too.
+      await sendVisit(served.url, treeId);
+      await expect.poll(() => totals(ben.page), { timeout: PATIENCE_MS }).not.toEqual(before);
+      await expect
+        .poll(async () => (await totals(ana.page)) === (await totals(ben.page)), { timeout: PATIENCE_MS })
+        .toBe(true);
       expect(ana.complaints).toEqual([]);
       expect(ben.complaints).toEqual([]);
       await Promise.all([ana.context.close(), ben.context.close()]);
@@ -126,6 +132,18 @@ describe.skipIf(chromium === undefined)('two viewers over one store', () => {
     2 * PATIENCE_MS,
   );
 });
+
+async function sendVisit(url: string, treeId: string): Promise<void> {
+  const details = { ratings: [{ browned_pct: 95, cause: 'frass', gall_load: 'heavy' }] };
+  const visit = { visitId: crypto.randomUUID(), treeId, visitedOn: '2026-05-20', visitor: 'BE', did: 'rated', details };
+  const body = JSON.stringify({ visits: [visit] });
+  const sent = await fetch(`${url}/api/visits`, {
+    method: 'POST',
+    headers: { 'content-type': 'application/json' },
+    body,
+  });
+  expect(sent.status).toBe(200);
+}
 
 /** All changes are with the project, and news are followed. */
 async function saved(page: Page): Promise<void> {

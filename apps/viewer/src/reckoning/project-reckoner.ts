@@ -245,7 +245,7 @@ export class ProjectReckoner {
   #readTree(treeId: string, feature: RawFeature): Tree | null {
     const { crowns } = this.#base.layers;
     const layer = { shape: 'features' as const, crs: 'OGC:CRS84', file: 'crowns', ...crowns, features: [feature] };
-    const [tree] = readSurvey({ ...this.#base, findings: [], layers: { crowns: layer } }).survey.trees;
+    const [tree] = readSurvey({ ...this.#base, findings: [], visits: [], layers: { crowns: layer } }).survey.trees;
     return tree ? { ...tree, treeId } : null;
   }
 

@@ -169,7 +169,7 @@ async function takeNews(session: Session, news: readonly News[], readAnew: () =>
 /** With more at once everything is read anew. */
 const RECORDS_MOST = 200;
 /** What the journal notes beside the records that figures are made of. */
-const NOT_RECKONED: readonly string[] = ['visits', 'results', 'conflicts'];
+const NOT_RECKONED: readonly string[] = ['results', 'conflicts'];
 
 async function follow(session: Session, records: readonly FollowedRecord[]): Promise<void> {
   const edits = editsInForce(session.store.get());
