@@ -97,6 +97,20 @@ describe('walking order', () => {
     expect(walkingOrder(moved, { streets: turned, start: 0 })).toEqual(order);
   });
 
+  test('a stretch that is walked twice is done on one pass', () => {
+    // A dead end of four places between a start and an end at its mouth: in and out is the same way however they are shared.
+    const alley = [
+      { x: 0, y: 0 },
+      { x: 20, y: 0 },
+      { x: 40, y: 0 },
+      { x: 60, y: 0 },
+      { x: 80, y: 0 },
+      { x: 0, y: 1 },
+    ];
+    const order = walkingOrder(alley, { start: 0, end: 5 }).slice(1, -1);
+    expect([order, [...order].reverse()]).toContainEqual([1, 2, 3, 4]);
+  });
+
   test('begins and ends where told; none, one, all in one spot', () => {
     const order = walkingOrder(both, { streets: BLOCK, start: 4, end: 0 });
     expect([order[0], order.at(-1), new Set(order).size]).toEqual([4, 0, both.length]);

@@ -46,17 +46,27 @@ export function drainCount({ block, plane, records }: VisitFacts): number {
   return drainsIn(records, plane, boundsOf([regionOf(block.geometry, plane)])).length;
 }
 
-/** The newest look at the block's flowers up to the day of the figures. */
-export function lastBloom({ assessment, block, stops, records }: VisitFacts): BloomObservation | null {
+/** The last look at the block's flowers up to the day of the figures; of several on that day, bees seen once count as seen. */
+export function lastBloom({
+  assessment,
+  block,
+  stops,
+  records,
+}: VisitFacts): Pick<BloomObservation, 'observedOn' | 'bbch' | 'beesAtFlowers'> | null {
   const own = new Set(stops.map(({ tree }) => tree.treeId));
   const asOf = assessment.run.asOf;
-  return records.bloom
+  const looks = records.bloom
     .filter(({ blockId, treeId }) => blockId === block.blockId || (treeId !== undefined && own.has(treeId)))
-    .filter(({ observedOn }) => asOf === null || observedOn <= asOf)
-    .reduce<BloomObservation | null>(
-      (best, seen) => (best === null || seen.observedOn >= best.observedOn ? seen : best),
-      null,
-    );
+    .filter(({ observedOn }) => asOf === null || observedOn <= asOf);
+  const observedOn =
+    looks
+      .map((look) => look.observedOn)
+      .sort()
+      .at(-1) ?? '';
+  const thatDay = looks.filter((look) => look.observedOn === observedOn);
+  if (thatDay.length === 0) return null;
+  const bees = (['yes', 'no'] as const).find((answer) => thatDay.some((look) => look.beesAtFlowers === answer));
+  return { observedOn, bbch: Math.max(...thatDay.map(({ bbch }) => bbch)), beesAtFlowers: bees ?? 'unknown' };
 }
 
 /** What the data's findings say of this block and its trees, each once. */
