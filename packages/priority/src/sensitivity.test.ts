@@ -149,3 +149,48 @@ describe('dominance', () => {
     expect(dominates(a, b) || dominates(b, a)).toBe(false);
   });
 });
+
+describe('how far a weight must move before the first places change', () => {
+  // Oracle: the weight moved in small steps and everything ranked again.
+  test('no step short of the crossing changes the set, one beyond it does', () => {
+    let checked = 0;
+    fc.assert(
+      fc.property(matrix, someWeights, fc.integer({ min: 1, max: 3 }), (values, weights, places) => {
+        const ranked = rankBlocks(evidence(values), settingsWith(weights));
+        const setAt = (criterion: Criterion, to: number) => {
+          const again = rankBlocks(evidence(values), settingsWith(moved(weights, criterion, to)));
+          return {
+            ids: again
+              .slice(0, places)
+              .map(({ blockId }) => blockId)
+              .sort(),
+            edge: lead(again, places),
+          };
+        };
+        const now = ranked
+          .slice(0, places)
+          .map(({ blockId }) => blockId)
+          .sort();
+        for (const { criterion, weight, up } of weightShiftToChangeTop(ranked, places)) {
+          const end = up?.weight ?? 1;
+          for (const part of [0.3, 0.7, 0.98]) {
+            const { ids, edge } = setAt(criterion, weight + part * (end - weight));
+            if (edge > 1e-9) expect(ids).toEqual(now);
+          }
+          if (!up || up.weight > 0.98) continue;
+          const beyond = setAt(criterion, up.weight + 0.01);
+          if (beyond.edge < 1e-6) continue;
+          checked++;
+          expect(beyond.ids).not.toEqual(now);
+        }
+      }),
+      { seed: 20260523, numRuns: 150 },
+    );
+    expect(checked).toBeGreaterThan(50);
+  });
+});
+
+/** By how much the last of the first places leads the next block. */
+function lead(ranked: readonly RankedBlock[], places: number): number {
+  return ranked.length > places ? ranked[places - 1].score - ranked[places].score : Number.POSITIVE_INFINITY;
+}

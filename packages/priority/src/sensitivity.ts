@@ -35,29 +35,31 @@ const ROUNDING = 1e-12;
 
 /**
  * For each criterion, how far its weight must move before the first place changes, the other weights shrinking or growing
- * in proportion. Closed form: a block's score is linear in the weight, `x·v + (1 − x)·r` with r its mean value over the
- * other criteria, so the leads cross at `(r_rival − r_first) / ((v_first − v_rival) − (r_first − r_rival))`. When a criterion
- * has all the weight, the others are taken in equal parts. Fewer than two blocks: nothing crosses. `ranked` in rank order.
+ * in proportion. With `places` above 1: before the set of so many first blocks changes, `rival` being the block that comes in. Closed
+ * form: a block's score is linear in the weight, `x·v + (1 − x)·r` with r its mean value over the other criteria, so the leads cross
+ * at `(r_rival − r_first) / ((v_first − v_rival) − (r_first − r_rival))`. When a criterion has all the weight, the others are
+ * taken in equal parts. No more blocks than places: nothing crosses. `ranked` in rank order.
  *
  * Example: two blocks, weights ½ and ½, values (1, 0) and (0, 0.8): the first leads 0.5 to 0.4 until the second weight
  * grows from 0.5 to 0.5556.
  */
-export function weightShiftToChangeTop(ranked: readonly ScoredBlock[]): WeightShift[] {
-  const [first, ...rivals] = ranked;
-  if (!first) return [];
-  return first.scoreParts.map(({ criterion, weight }, position) => {
+export function weightShiftToChangeTop(ranked: readonly ScoredBlock[], places = 1): WeightShift[] {
+  const inside = ranked.slice(0, places);
+  const rivals = ranked.slice(places);
+  return (inside[0]?.scoreParts ?? []).map(({ criterion, weight }, position) => {
     let down: Crossing | null = null;
     let up: Crossing | null = null;
-    for (const rival of rivals) {
-      const crossing = crossingWith(first, rival, position);
-      if (!crossing) continue;
-      if (crossing.side === 'down' && (!down || crossing.at > down.weight)) {
-        down = { weight: crossing.at, shift: crossing.at - weight, rival: rival.blockId };
+    for (const first of inside)
+      for (const rival of rivals) {
+        const crossing = crossingWith(first, rival, position);
+        if (!crossing) continue;
+        if (crossing.side === 'down' && (!down || crossing.at > down.weight)) {
+          down = { weight: crossing.at, shift: crossing.at - weight, rival: rival.blockId };
+        }
+        if (crossing.side === 'up' && (!up || crossing.at < up.weight)) {
+          up = { weight: crossing.at, shift: crossing.at - weight, rival: rival.blockId };
+        }
       }
-      if (crossing.side === 'up' && (!up || crossing.at < up.weight)) {
-        up = { weight: crossing.at, shift: crossing.at - weight, rival: rival.blockId };
-      }
-    }
     return { criterion, weight, down, up };
   });
 }

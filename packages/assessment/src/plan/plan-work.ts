@@ -41,9 +41,10 @@ export interface PlanOptions extends OfferOptions {
   readonly seconds?: number;
 }
 
-/** Beyond so many columns the frontier, the next units and the draws are solved to a gap of 0.1 % instead of to the optimum. */
+/** Beyond so many columns the plan is searched to within 0.01 % of the best, the frontier and the next units to within 0.5 %. */
 const MANY_COLUMNS = 1500;
-const NEAR = 1e-3;
+const CLOSE = 1e-4;
+const NEAR = 5e-3;
 const SECONDS = 20;
 
 /**
@@ -58,10 +59,11 @@ export function planWork(reckoned: Reckoned, options: PlanOptions): WorkPlan | N
   const problemFor = (other: WorkLimits) => workProblem(book.offers, other, stained);
   const problem = problemFor(limits);
   const seconds = options.seconds ?? SECONDS;
-  const choice = chooseWork(problem, options.solve, { seconds });
+  const many = problem.columns.length > MANY_COLUMNS;
+  const choice = chooseWork(problem, options.solve, many ? { gap: CLOSE, seconds } : { seconds });
   const frame = frameOf(book, limits);
   if (!choice.feasible) return { ...frame, feasible: false, clash: choice.clash, offers: book.offers };
-  const near = problem.columns.length > MANY_COLUMNS ? { gap: NEAR, seconds } : { seconds };
+  const near = many ? { gap: NEAR, seconds } : { seconds };
   const by: Solving = { solve: options.solve, options: near, hoursPerDay: plan.crew_hours_per_day };
   const treated = choice.offers.filter(({ action }) => action === 'treat' || action === 'treat_and_clean');
   const treatedIds = treated.map(({ blockId }) => blockId);

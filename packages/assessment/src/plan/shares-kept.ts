@@ -30,7 +30,7 @@ export function sharesKept(
       return effect === null ? 0 : samples[effect].value[draw * samples[effect].rows + block];
     });
     const drawn = { ...problem, programme: { ...problem.programme, gain } };
-    const choice = chooseWork(drawn, solve, { ...options, gap: NEAR });
+    const choice = chooseWork(drawn, solve, { ...options, gap: Math.max(NEAR, options.gap ?? 0) });
     if (!choice.feasible) continue;
     for (const { blockId, action } of choice.offers) {
       const block = counts.get(blockId) ?? new Map<string, number>();
