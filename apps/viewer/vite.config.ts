@@ -1,6 +1,7 @@
 import { cp } from 'node:fs/promises';
 import { resolve } from 'node:path';
 import { defineConfig, type Plugin } from 'vite';
+import { walkShell } from './vite.shell.ts';
 
 const SAMPLE = resolve(import.meta.dirname, '../../sample-geo');
 
@@ -24,7 +25,7 @@ const rolldownOptions = {
 
 export default defineConfig({
   root: import.meta.dirname,
-  plugins: [sampleTown],
+  plugins: [sampleTown, walkShell],
   resolve: { alias: { hysnappy: resolve(import.meta.dirname, 'src/reckoning/snappy.ts') } },
   build: {
     outDir: 'dist',
@@ -32,7 +33,11 @@ export default defineConfig({
     target: 'es2022',
     chunkSizeWarningLimit: 2000,
     assetsInlineLimit: 0,
-    rolldownOptions,
+    rolldownOptions: {
+      ...rolldownOptions,
+      // The desk, and the walk for the phone, which loads far less.
+      input: { index: resolve(import.meta.dirname, 'index.html'), walk: resolve(import.meta.dirname, 'walk.html') },
+    },
   },
   // MapLibre ships its worker as an ES module of its own.
   worker: { format: 'es', rolldownOptions },

@@ -22,7 +22,8 @@ export const EN_WALK = {
     title: 'Blocks to take along',
     lead: 'Choose blocks while there is a network. Then everything works without one.',
     block: (name: string, rank: number) => `${rank}. ${name}`,
-    stained: (value: string, from: string, to: string) => `${value} stained (${from} to ${to})`,
+    stained: (value: string, range: readonly string[] | null) =>
+      range === null ? `${value} stained` : `${value} stained (80 %: ${range[0]} to ${range[1]})`,
     trees: (n: number, rated: number) => `${n} trees, ${rated} rated`,
     bloom: { before: 'before bloom', open: 'in bloom', closing: 'bloom ending', closed: 'bloom over' } as Readonly<
       Partial<Record<BloomState, string>>

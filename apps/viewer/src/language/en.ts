@@ -39,7 +39,7 @@ export const EN = {
   foot: 'Crownfall computes and reminds. It prescribes no treatment: the product label, local codes and licensed applicators decide.',
   close: 'Close',
   cancel: 'Cancel',
-  benches: { label: 'Bench', weigh: 'Weigh', outline: 'Outline', plan: 'Plan' },
+  benches: { label: 'Bench', weigh: 'Weigh', outline: 'Outline', plan: 'Plan', walk: 'Walk' },
   settings: {
     open: 'Settings and help',
     language: 'Language',
@@ -377,8 +377,8 @@ export const EN = {
     step: (n: number, of: number) => `${n} of ${of}`,
     steps: [
       {
-        title: 'One map, two benches',
-        text: 'This is an invented town. Brown pavement is expected to show stain under crowns that drop something; hatching marks the worst. “Weigh” orders the blocks, “Outline” corrects crowns and rates them.',
+        title: 'One map, three benches',
+        text: 'This is an invented town. Brown pavement is expected to show stain under crowns that drop something; hatching marks the worst. “Weigh” orders the blocks, “Outline” corrects crowns and rates them, “Plan” finds what to do with the money there is.',
       },
       {
         title: 'Every rank explains itself',

@@ -17,7 +17,8 @@ export const ES_WALK: WalkWords = {
     title: 'Manzanas para llevar',
     lead: 'Elija manzanas mientras haya red. Después todo funciona sin ella.',
     block: (name, rank) => `${rank}. ${name}`,
-    stained: (value, from, to) => `${value} manchados (${from} a ${to})`,
+    stained: (value, range) =>
+      range === null ? `${value} manchados` : `${value} manchados (80 %: ${range[0]} a ${range[1]})`,
     trees: (n, rated) => `${n} árboles, ${rated} evaluados`,
     bloom: { before: 'antes de florecer', open: 'en flor', closing: 'floración al final', closed: 'floración pasada' },
     chosen: (n) => (n === 1 ? '1 manzana' : `${n} manzanas`),

@@ -33,7 +33,7 @@ export const ES: Words = {
   foot: 'Crownfall calcula y recuerda. No prescribe tratamientos: deciden la etiqueta del producto, las normas locales y los aplicadores con licencia.',
   close: 'Cerrar',
   cancel: 'Cancelar',
-  benches: { label: 'Mesa', weigh: 'Ponderar', outline: 'Delinear', plan: 'Planear' },
+  benches: { label: 'Mesa', weigh: 'Ponderar', outline: 'Delinear', plan: 'Planear', walk: 'Recorrer' },
   settings: {
     open: 'Ajustes y ayuda',
     language: 'Idioma',
@@ -360,8 +360,8 @@ export const ES: Words = {
     step: (n, of) => `${n} de ${of}`,
     steps: [
       {
-        title: 'Un mapa, dos mesas',
-        text: 'Este pueblo es inventado. El pavimento pardo se espera manchado bajo copas que sueltan algo; el rayado marca lo peor. «Ponderar» ordena las manzanas, «Delinear» corrige copas y las evalúa.',
+        title: 'Un mapa, tres mesas',
+        text: 'Este pueblo es inventado. El pavimento pardo se espera manchado bajo copas que sueltan algo; el rayado marca lo peor. «Ponderar» ordena las manzanas, «Delinear» corrige copas y las evalúa, «Planear» busca qué hacer con el dinero que hay.',
       },
       {
         title: 'Cada puesto se explica',

@@ -23,6 +23,7 @@ export function Masthead() {
       {bench === 'weigh' ? <Totals /> : null}
       <div className="masthead-line bench-line">
         <BenchSwitch />
+        <WalkLink />
         <UndoButtons />
       </div>
     </header>
@@ -64,5 +65,17 @@ function BenchSwitch() {
       <ToggleButton id="outline">{words.benches.outline}</ToggleButton>
       <ToggleButton id="plan">{words.benches.plan}</ToggleButton>
     </ToggleButtonGroup>
+  );
+}
+
+/** The walk is a page of its own, which a phone loads without the desk's. */
+function WalkLink() {
+  const blockId = useApp((state) => state.blockId);
+  const words = useWords();
+  const block = blockId === null ? '' : `#${new URLSearchParams({ block: blockId })}`;
+  return (
+    <a className="button" href={`walk.html${location.search}${block}`}>
+      {words.benches.walk}
+    </a>
   );
 }

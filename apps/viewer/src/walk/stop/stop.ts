@@ -1,0 +1,117 @@
+/** What is found at one tree, while the person stands under it: a plain value, written to the device at every tap. */
+import type { Cause, Confidence, GallLoad, YesNoUnknown } from '@crownfall/survey';
+import type { RatingDraft } from '../../outline/rating-draft.ts';
+
+/** Signs by which a cause is known; each is written out into the rating's evidence. */
+export const EVIDENCE = [
+  'larvae-seen',
+  'galls-opened',
+  'frass-below',
+  'sticky-leaves',
+  'sooty-mould',
+  'fruit-below',
+  'litter-below',
+] as const;
+export type Evidence = (typeof EVIDENCE)[number];
+
+export interface Stop {
+  /** A UUID made on the device; it becomes the visit's id, so that sending twice adds it once. */
+  readonly stopId: string;
+  readonly project: string;
+  readonly blockId: string;
+  readonly treeId: string;
+  /** Instant in UTC, and the day where the person stands. */
+  readonly startedAt: string;
+  readonly day: string;
+  readonly brownedPct: number | null;
+  readonly defoliatedPct: number | null;
+  readonly gallLoad: GallLoad | null;
+  readonly cause: Cause | null;
+  readonly evidence: readonly Evidence[];
+  readonly confidence: Confidence | null;
+  readonly bbch: number | null;
+  readonly larvae: YesNoUnknown | null;
+  readonly bees: YesNoUnknown | null;
+  readonly quadrats: readonly MeasuredQuadrat[];
+  readonly notFound: boolean;
+  /** The host that stands there instead of the recorded one. */
+  readonly hostSeen: string | null;
+  readonly newTree: NewTree | null;
+  readonly photos: readonly TakenPhoto[];
+  readonly note: string;
+}
+
+export interface MeasuredQuadrat {
+  readonly quadratId: string;
+  readonly areaM2: number;
+  readonly stainedPct: number;
+  /** 95 %, in per cent. */
+  readonly range: readonly [number, number];
+  readonly method: 'photo' | 'count';
+  readonly at: readonly [lon: number, lat: number];
+}
+
+export interface NewTree {
+  readonly at: readonly [lon: number, lat: number];
+  readonly host: string;
+  readonly spreadM: number;
+}
+
+export interface TakenPhoto {
+  readonly photoId: string;
+  /** SHA-256 of the JPEG's bytes; null where the browser reckons none. */
+  readonly sha256: string | null;
+  /** Where it was taken, only when the person asked to keep that. */
+  readonly at: readonly [lon: number, lat: number] | null;
+}
+
+type Begun = Pick<Stop, 'stopId' | 'project' | 'blockId' | 'treeId' | 'startedAt' | 'day'>;
+
+export const newStop = (begun: Begun): Stop => ({
+  ...begun,
+  brownedPct: null,
+  defoliatedPct: null,
+  gallLoad: null,
+  cause: null,
+  evidence: [],
+  confidence: null,
+  bbch: null,
+  larvae: null,
+  bees: null,
+  quadrats: [],
+  notFound: false,
+  hostSeen: null,
+  newTree: null,
+  photos: [],
+  note: '',
+});
+
+export const isRated = ({ brownedPct, defoliatedPct, gallLoad, cause }: Stop): boolean =>
+  brownedPct !== null || defoliatedPct !== null || gallLoad !== null || cause !== null;
+
+export const isBloomSeen = ({ bbch, larvae, bees }: Stop): boolean => bbch !== null || larvae !== null || bees !== null;
+
+/** The same rules as at the desk say what a rating lacks. */
+export function ratingDraftOf(stop: Stop, rater: string, evidence: string): RatingDraft {
+  const { treeId, brownedPct, defoliatedPct, gallLoad, cause, confidence, day } = stop;
+  return {
+    treeId,
+    brownedPct,
+    defoliatedPct,
+    gallLoad,
+    cause,
+    confidence,
+    evidence,
+    ratedOn: day,
+    rater,
+    digitsTo: 'browned',
+    digits: '',
+  };
+}
+
+/** Five by five points or none: steps of a share in per cent; fine where little is seen, coarse above. */
+export function steppedPct(pct: number | null, step: 1 | -1): number {
+  if (pct === null) return step === 1 ? 5 : 0;
+  const size = step === 1 ? (pct < 10 ? 1 : 5) : pct <= 10 ? 1 : 5;
+  return Math.min(100, Math.max(0, pct + step * size));
+}
