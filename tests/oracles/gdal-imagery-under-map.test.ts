@@ -87,6 +87,18 @@ describe.skipIf(!hasGdal())('an image under the map', () => {
       expect(Math.hypot(shownX - x, shownY - y) / imagePixel, `marker ${markers[k]}`).toBeLessThan(HALF_A_PIXEL);
     }
   }, 120_000);
+
+  test('an image without overviews is told to be slow, with what to do; a prepared one is not', async () => {
+    const notes = async (name: string): Promise<string[]> => {
+      const tiler = await ImageryTiler.open(blobPort(await openAsBlob(name)), 'feet.tif');
+      return tiler instanceof ImageryTiler ? tiler.notes.map(({ code }) => code) : ['refused'];
+    };
+    expect(await notes(file)).toEqual(['imagery-slow-to-stream']);
+    const small = file.replace('feet', 'small');
+    gdal('gdal_translate', ['-srcwin', '0', '0', '2000', '2000', '-co', 'TILED=YES', file, small]);
+    gdal('gdaladdo', ['-q', small, '2', '4', '8']);
+    expect(await notes(small)).toEqual([]);
+  }, 120_000);
 });
 
 /** Middle of the white pixels on the tiles around a place. */

@@ -19,11 +19,14 @@ export interface TileAddress {
 
 export class ImageryTiler {
   readonly image: Imagery;
+  /** What a person should know although the image can be shown. */
+  readonly notes: readonly ImageryFinding[];
   readonly #stretch: Stretch;
   readonly #bands: readonly number[];
 
-  private constructor(image: Imagery, bands: readonly number[], stretch: Stretch) {
+  private constructor(image: Imagery, bands: readonly number[], stretch: Stretch, notes: readonly ImageryFinding[]) {
     this.image = image;
+    this.notes = notes;
     this.#bands = bands;
     this.#stretch = stretch;
   }
@@ -33,7 +36,8 @@ export class ImageryTiler {
     const { image, findings } = await openImagery(port, { file, cacheBytes: CACHE_BYTES });
     if (!image?.placed || !image.crs) return findings.filter(({ severity }) => severity === 'error');
     const bands = paintedBands(image);
-    return new ImageryTiler(image, bands, await stretchOf(image, bands));
+    const slow = findings.filter(({ code }) => code === 'imagery-slow-to-stream');
+    return new ImageryTiler(image, bands, await stretchOf(image, bands), slow);
   }
 
   /** West, south, east, north, degrees. */

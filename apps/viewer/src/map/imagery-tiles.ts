@@ -7,6 +7,8 @@ import type { ImageryAnswer, ImageryAsk } from './imagery.worker.ts';
 export interface OpenedImagery {
   readonly tiles: string;
   readonly bounds: readonly [number, number, number, number];
+  /** What to know of an image that can be shown: that it is slow, and what to do. */
+  readonly notes: readonly Finding[];
 }
 
 const SCHEME = 'crownfall-imagery';
@@ -25,7 +27,7 @@ export async function openImagery(place: ProjectPlace, path: string): Promise<Op
     performance.mark('imagery-tile');
     return { data: 'tile' in answer ? answer.tile : new ArrayBuffer(0) };
   });
-  return { tiles: `${SCHEME}://{z}/{x}/{y}`, bounds: opened.bounds };
+  return { tiles: `${SCHEME}://{z}/{x}/{y}`, bounds: opened.bounds, notes: opened.notes };
 }
 
 type Asker = (ask: Omit<ImageryAsk, 'id'>, signal?: AbortSignal) => Promise<ImageryAnswer>;

@@ -12,7 +12,11 @@ export interface ImageryAsk {
 }
 
 export type ImageryAnswer =
-  | { readonly id: number; readonly bounds: readonly [number, number, number, number] }
+  | {
+      readonly id: number;
+      readonly bounds: readonly [number, number, number, number];
+      readonly notes: readonly ImageryFinding[];
+    }
   | { readonly id: number; readonly refused: readonly ImageryFinding[] }
   | { readonly id: number; readonly tile: ImageBitmap }
   | { readonly id: number; readonly failed: string };
@@ -50,5 +54,5 @@ async function opened(id: number, { place, path }: NonNullable<ImageryAsk['open'
   const made = await ImageryTiler.open({ size: null, read }, path);
   if (!(made instanceof ImageryTiler)) return { id, refused: made };
   tiler = made;
-  return { id, bounds: made.bounds() };
+  return { id, bounds: made.bounds(), notes: made.notes };
 }

@@ -57,6 +57,9 @@ export function ImageryControl() {
           />
         </>
       ) : null}
+      {look.shown && opened && opened.notes.length > 0 ? (
+        <p role="status">{opened.notes.map((note) => inWords(note, language)).join(' ')}</p>
+      ) : null}
       {look.shown && failure !== '' ? <p role="alert">{map.imageryFailed(failure)}</p> : null}
     </div>
   );
