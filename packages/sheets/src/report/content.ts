@@ -22,6 +22,8 @@ export interface Heading {
   /** 1 is the title's; the sections of a report have 2. */
   readonly level: 1 | 2 | 3;
   readonly text: string;
+  /** Looks like the level below it: where a page has no larger headings. */
+  readonly small?: true;
   /** Starts a new page on paper. */
   readonly newPage?: boolean;
 }

@@ -43,7 +43,7 @@ export function letterContent(input: ReportInput, options: LetterOptions): Repor
   const { asOf, calibrated } = assessment.run;
   const day = asOf === null ? null : dayText(asOf, language);
   const paragraph = (...text: Run): Part => ({ part: 'paragraph', text });
-  const heading = (text: string): Part => ({ part: 'heading', level: 3, text });
+  const heading = (text: string): Part => ({ part: 'heading', level: 2, small: true, text });
   return {
     language,
     title: words.subject(block.name ?? block.blockId),
@@ -169,7 +169,7 @@ function notParts(reading: Reading, block: BlockResult, words: LetterWords): rea
     return [reasons.length === 0 ? words.notChosen(name) : words.notAllowed(name, reasons.slice(0, 2).join('. '))];
   });
   return [
-    { part: 'heading', level: 3, text: words.not },
+    { part: 'heading', level: 2, small: true, text: words.not },
     { part: 'list', items },
   ];
 }

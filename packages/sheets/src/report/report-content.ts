@@ -4,7 +4,7 @@ import { dayText, type Units } from '../quantities.ts';
 import type { Part, ReportContent } from './content.ts';
 import { planReading } from './plan-reading.ts';
 import { REPORT_WORDS, type Reading, type ReportInput } from './reading.ts';
-import { councilPage } from './sections/council-page.ts';
+import { councilPage, type PageRoom } from './sections/council-page.ts';
 import { gapsSection } from './sections/gaps-section.ts';
 import { accuracySection, methodsSection } from './sections/methods-section.ts';
 import { noPlanSection, planSection } from './sections/plan-section.ts';
@@ -18,12 +18,12 @@ export interface ReportOptions {
   readonly language: Language;
   /** The assessment's own when absent. */
   readonly units?: Units;
-  /** Room for the map on the first page. */
-  readonly room?: { readonly widthMm: number; readonly mapHeightMm: number };
+  /** Room for map and table on the first page. */
+  readonly room?: PageRoom;
 }
 
 /** Text width of a letter page, and a map that leaves room for all else on it. */
-const ROOM = { widthMm: 180, mapHeightMm: 100 };
+const ROOM: PageRoom = { widthMm: 180, mapHeightMm: 100, rows: 8 };
 
 /**
  * The content of a report in one language, the same for the same input. Where k is not fitted it says so on every page; a

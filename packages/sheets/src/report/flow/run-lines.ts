@@ -41,23 +41,30 @@ export function runLines(run: Run, style: TextStyle, widthMm: number, fonts: She
   const width = (text: string, bold: boolean) =>
     fonts.widthMm(text, { ...style, weight: bold || style.weight === 'bold' ? 'bold' : 'normal' });
   for (const word of wordsOf(run).flatMap((each) => brokenWord(each, widthMm, width))) {
-    const gap = word.spaced && pieces.length > 0 ? width(' ', word.bold) : 0;
-    const wide = width(word.text, word.bold);
-    if (pieces.length > 0 && word.spaced && end + gap + wide > widthMm) flush();
-    const at = pieces.length === 0 ? 0 : end + gap;
-    pieces = appended(pieces, { x: at, text: word.text, bold: word.bold }, word.spaced);
-    end = at + wide;
+    let longer = appended(pieces, word, end + (word.spaced ? width(' ', word.bold) : 0));
+    if (pieces.length > 0 && word.spaced && endOf(longer, width) > widthMm) {
+      flush();
+      longer = appended([], word, 0);
+    }
+    pieces = longer;
+    end = endOf(pieces, width);
   }
   flush();
   return lines;
 }
 
 /** Words of one weight that follow each other become one piece, so that a reader can copy the line whole. */
-function appended(pieces: readonly Piece[], next: Piece, spaced: boolean): Piece[] {
+function appended(pieces: readonly Piece[], { text, bold, spaced }: Word, x: number): Piece[] {
   const last = pieces.at(-1);
-  if (last === undefined || last.bold !== next.bold) return [...pieces, next];
-  const text = `${last.text}${spaced ? ' ' : ''}${next.text}`;
-  return [...pieces.slice(0, -1), { ...last, text }];
+  if (last === undefined) return [{ x: 0, text, bold }];
+  if (last.bold !== bold) return [...pieces, { x, text, bold }];
+  return [...pieces.slice(0, -1), { ...last, text: `${last.text}${spaced ? ' ' : ''}${text}` }];
+}
+
+/** Where the last piece ends; measured whole, as letters of neighbouring words may move together. */
+function endOf(pieces: readonly Piece[], width: (text: string, bold: boolean) => number): number {
+  const last = pieces[pieces.length - 1];
+  return last.x + width(last.text, last.bold);
 }
 
 function wordsOf(run: Run): readonly Word[] {

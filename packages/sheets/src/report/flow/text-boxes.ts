@@ -35,10 +35,16 @@ const HEADINGS = {
 /** Above a section stands a bar, so that it is found by leafing. */
 const BAR_MM = { width: 14, height: 0.9, above: 2.6 };
 
-export function headingBoxes({ level, text, newPage }: Heading, owner: number, measure: Measure): readonly ReportBox[] {
-  const { look, tag, gapMm } = HEADINGS[level];
+export function headingBoxes(
+  { level, text, small, newPage }: Heading,
+  owner: number,
+  measure: Measure,
+): readonly ReportBox[] {
+  const { tag } = HEADINGS[level];
+  const { look, gapMm } = HEADINGS[small ? 3 : level];
+  const barred = level === 2 && !small;
   const lines = runLines([text], look, measure.widthMm, measure.fonts);
-  const bar = level === 2 ? BAR_MM.above : 0;
+  const bar = barred ? BAR_MM.above : 0;
   const height = bar + linesHeight(lines.length, look);
   return [
     {
@@ -49,7 +55,7 @@ export function headingBoxes({ level, text, newPage }: Heading, owner: number, m
       withNext: true,
       ...(newPage === undefined ? {} : { newPage }),
       items: (topMm) => [
-        ...(level === 2 ? [barAt(measure.leftMm, topMm)] : []),
+        ...(barred ? [barAt(measure.leftMm, topMm)] : []),
         {
           item: 'text',
           tag,

@@ -2,7 +2,7 @@
 import { escaped } from '../../charts/chart-frame.ts';
 import { PAPER, type PaperName } from '../../pdf/page-list.ts';
 import { svgText } from '../../svg.ts';
-import type { Figure, KeyFigures, Notice, Part, Picture, ReportContent, Run, Table, Trace } from '../content.ts';
+import type { Figure, KeyFigures, Notice, Part, Picture, ReportContent, Run, Table } from '../content.ts';
 import { REPORT_STYLE } from './report-style.ts';
 
 /** The file's text, the same for the same content. `paper` is that of `@page`, for whoever prints it. */
@@ -30,7 +30,8 @@ export function reportHtml(content: ReportContent, { paper }: { readonly paper: 
 function partHtml(part: Part, index: number): string {
   switch (part.part) {
     case 'heading': {
-      const page = part.newPage ? ' class="new-page"' : '';
+      const looks = [part.newPage ? 'new-page' : '', part.small ? 'small-head' : ''].filter((look) => look !== '');
+      const page = looks.length === 0 ? '' : ` class="${looks.join(' ')}"`;
       return `<h${part.level}${page} id="part-${index}">${escaped(part.text)}</h${part.level}>`;
     }
     case 'paragraph':
@@ -59,14 +60,7 @@ function runHtml(run: Run): string {
 
 /** The cells it comes from travel with the figure, for whoever looks at the page's source. */
 function figureHtml({ figure, from }: Figure): string {
-  return `<span class="figure" data-from="${escaped(from.map(traceText).join('; '))}">${escaped(figure)}</span>`;
-}
-
-/** A cell of a result file in one line: file, row, column, and what the figure is a share of. */
-function traceText({ file, row, column, sum, per }: Trace): string {
-  const rows = sum ? 'sum' : row === undefined ? '' : typeof row === 'string' ? row : row.join('+');
-  const share = per === undefined ? '' : ` / ${traceText(per)}`;
-  return [file, rows, column].filter((word) => word !== '').join(' ') + share;
+  return `<span class="figure" data-from="${escaped(JSON.stringify(from))}">${escaped(figure)}</span>`;
 }
 
 function keyFiguresHtml({ figures, beside }: KeyFigures, index: number): string {

@@ -9,6 +9,7 @@ export const REPORT_STYLE = `
 body{font:16px/1.55 Inter,'Noto Sans','DejaVu Sans',Helvetica,Arial,sans-serif;color:${MAP.ink};background:#fff;max-width:60rem;margin:0 auto;padding:2rem 1.25rem;font-variant-numeric:tabular-nums}
 h1{font-size:2rem;line-height:1.15;margin:0;letter-spacing:-.015em}
 h2{font-size:1.3rem;line-height:1.25;margin:2.75rem 0 .6rem;padding-top:.6rem;border-top:2px solid ${ACCENT}}
+h2.small-head{font-size:1.05rem;margin:1.75rem 0 .4rem;padding:0;border:0}
 h3{font-size:1.05rem;margin:1.75rem 0 .4rem}
 p{margin:.5rem 0}ul{margin:.5rem 0;padding-left:1.2rem}li{margin:.3rem 0}
 .about{color:${MAP.quiet};margin:.3rem 0 1.25rem}

@@ -7,20 +7,25 @@ import { type ReportOptions, reportContent } from '../report-content.ts';
 import { firstPageHeight, textRoom } from './report-pages.ts';
 
 /** A lower map shows too little; a higher one is more than the page's share. */
-const LEAST_MAP_MM = 68;
+const LEAST_MAP_MM = 76;
 const MOST_MAP_MM = 130;
-const TRIAL_MAP_MM = 100;
+/** Rows of the first page's table: as many as leave the map its least height. */
+const ROWS = [6, 5, 4, 3];
 
-/** The content of a report for a paper; what does not fit the first page even with a small map goes on to the second. */
+/** The content of a report for a paper; what does not fit the first page even with few rows goes on to the second. */
 export function fittedReport(
   input: ReportInput,
   options: Omit<ReportOptions, 'room'>,
   { paper, fonts }: { readonly paper: PaperName; readonly fonts: SheetFonts },
 ): ReportContent {
   const { widthMm, heightMm } = textRoom(paper);
-  const withMap = (mapHeightMm: number) => reportContent(input, { ...options, room: { widthMm, mapHeightMm } });
-  const free = heightMm - firstPageHeight(withMap(TRIAL_MAP_MM), paper, fonts);
-  // A tenth of a millimetre is left, so that rounding cannot push a line over.
-  const mapHeightMm = Math.min(MOST_MAP_MM, Math.max(LEAST_MAP_MM, TRIAL_MAP_MM + free - 0.1));
-  return withMap(mapHeightMm);
+  const withRoom = (mapHeightMm: number, rows: number) =>
+    reportContent(input, { ...options, room: { widthMm, mapHeightMm, rows } });
+  for (const rows of ROWS) {
+    const least = withRoom(LEAST_MAP_MM, rows);
+    // A tenth of a millimetre is left, so that rounding cannot push a line over.
+    const free = heightMm - firstPageHeight(least, paper, fonts) - 0.1;
+    if (free >= 0) return withRoom(Math.min(MOST_MAP_MM, LEAST_MAP_MM + free), rows);
+  }
+  return withRoom(LEAST_MAP_MM, ROWS[ROWS.length - 1]);
 }

@@ -30,6 +30,8 @@ const MAP_SHARE = 0.64;
 export interface PageRoom {
   readonly widthMm: number;
   readonly mapHeightMm: number;
+  /** Blocks with work that the page names; the rest stand further on. */
+  readonly rows: number;
 }
 
 export function councilPage(reading: Reading, room: PageRoom): readonly Part[] {
@@ -49,14 +51,14 @@ export function councilPage(reading: Reading, room: PageRoom): readonly Part[] {
       beside: { part: 'picture', drawing: councilMap(reading, besideRoom), caption: words.council.mapCaption(topN) },
     },
     ...(assessment.run.calibrated ? [] : [uncalibratedNotice(reading)]),
-    ...whatNext(reading, first),
+    ...whatNext(reading, first, room.rows),
   ];
 }
 
 /** The plan and what it leaves; without one the foremost blocks, and what it means that nobody planned. */
-function whatNext(reading: Reading, first: readonly BlockResult[]): readonly Part[] {
+function whatNext(reading: Reading, first: readonly BlockResult[], rows: number): readonly Part[] {
   const planned = planReading(reading);
-  if (planned !== null) return planPage(planned);
+  if (planned !== null) return planPage(planned, rows);
   const why = reading.plan === undefined ? reading.words.council.noPlan : PLAN_WORDS[reading.language].none;
   return [firstBlocksTable(reading, first), { part: 'paragraph', text: [why], tone: 'quiet' }];
 }

@@ -20,20 +20,17 @@ import {
 } from '../plan-reading.ts';
 import { blockName } from './ranking-section.ts';
 
-/** Blocks with work that the first page names. */
-const FIRST_ROWS = 5;
-
 /** What goes on after the lead: effect, cost, crew hours. */
 export function planLead({ plan, planWords: { lead }, units }: PlanReading): Run {
   return [lead.before, planAvoids(plan, units), lead.of, planCost(plan), lead.hours, planHours(plan), lead.end];
 }
 
-export function planPage(reading: PlanReading): readonly Part[] {
+export function planPage(reading: PlanReading, rows: number): readonly Part[] {
   const { planWords, plan, language } = reading;
   const work = workOf(plan);
   return [
-    ...(work.length === 0 ? [] : [firstTable(reading, work)]),
-    { part: 'heading', level: 3, text: planWords.undoneTitle },
+    ...(work.length === 0 ? [] : [firstTable(reading, work, rows)]),
+    { part: 'heading', level: 2, small: true, text: planWords.undoneTitle },
     { part: 'list', items: undoneLines(reading), tone: 'quiet' },
     ...(work.some(isTreated) ? [shortCaution(planWords.cautions, treatmentCautions(language))] : []),
   ];
@@ -44,12 +41,12 @@ export function shortCaution(title: string, cautions: readonly string[]): Notice
   return { part: 'notice', title, lines: [[cautions.join(' ')]] };
 }
 
-function firstTable(reading: PlanReading, work: readonly PlannedBlock[]): Table {
+function firstTable(reading: PlanReading, work: readonly PlannedBlock[], most: number): Table {
   const { planWords, words, units, plan, language } = reading;
   const { columns } = planWords;
   const unit = areaUnit(units);
   const drawn = plan.draws > 0;
-  const shown = work.slice(0, FIRST_ROWS);
+  const shown = work.slice(0, most);
   const more = work.length - shown.length;
   const right = (title: string, weight: number) => ({ title, align: 'right', weight }) as const;
   const rows = shown.map((block): readonly Run[] => [
