@@ -71,7 +71,7 @@ const poppler = programs(['pdfinfo', 'pdftotext', 'pdffonts']);
 
 describe('a PDF', () => {
   const fonts = interFonts();
-  let bytes = new Uint8Array();
+  let bytes: Uint8Array = new Uint8Array();
   const folder = mkdtempSync(join(tmpdir(), 'crownfall-pdf-'));
   const file = join(folder, 'sheet.pdf');
   beforeAll(async () => {

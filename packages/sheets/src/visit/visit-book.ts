@@ -10,7 +10,7 @@ import { indexPages } from './index-page.ts';
 import type { VisitFacts } from './visit-facts.ts';
 import { type UnnumberedPage, visitPages, withFoot } from './visit-page.ts';
 import { stopsOf, type VisitRecords } from './visit-stops.ts';
-import { visitWords } from './visit-words.ts';
+import { wordsIn } from './words-in.ts';
 
 export interface VisitBookOptions {
   /** Blocks to visit, in any order; more than one come in walking order behind an index. */
@@ -47,7 +47,7 @@ export function visitBook(
   fonts: SheetFonts,
 ): PageList {
   const plane = mapPlane(assessment);
-  const words = visitWords(options.language);
+  const words = wordsIn(options.language);
   const day = visitsOfTheDay(assessment, records, plane, options);
   const { version, language, units = assessment.units } = options;
   const shared = { assessment, records, plane, fonts, words, language, units, version };

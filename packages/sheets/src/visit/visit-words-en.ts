@@ -90,7 +90,6 @@ export const EN: VisitWords = {
     none: 'none found',
     unknown: 'not known',
   },
-  gallLoads: { none: 'no galls', light: 'few galls', moderate: 'some galls', heavy: 'many galls' },
   look: {
     rate: 'rate crown; find cause',
     cause: 'find the cause in the crown',

@@ -90,7 +90,6 @@ export const ES: VisitWords = {
     none: 'ninguna',
     unknown: 'se desconoce',
   },
-  gallLoads: { none: 'sin agallas', light: 'pocas agallas', moderate: 'algunas agallas', heavy: 'muchas agallas' },
   look: {
     rate: 'evaluar; buscar la causa',
     cause: 'buscar la causa en la copa',

@@ -1,8 +1,5 @@
 /** The words of visit sheets, one catalogue per language. */
 import type { BlockResult, TreeResult } from '@crownfall/assessment';
-import type { GallLoad, Language } from '@crownfall/survey';
-import { EN } from './visit-words-en.ts';
-import { ES } from './visit-words-es.ts';
 
 export interface VisitWords {
   readonly block: string;
@@ -67,7 +64,6 @@ export interface VisitWords {
   readonly group: (percent: string) => string;
   readonly defoliated: (percent: string) => string;
   readonly causes: Readonly<Record<TreeResult['cause'], string>>;
-  readonly gallLoads: Readonly<Record<GallLoad, string>>;
   readonly look: Readonly<Record<LookFor, string>>;
   readonly write: {
     readonly title: string;
@@ -97,12 +93,6 @@ export interface VisitWords {
 
 /** What a visitor is asked to look for at a tree. */
 export type LookFor = 'rate' | 'cause' | 'again' | 'open' | 'closing' | 'inside' | 'falling' | 'leaves' | 'clean';
-
-const WORDS: Readonly<Record<Language, VisitWords>> = { en: EN, es: ES };
-
-export function visitWords(language: Language): VisitWords {
-  return WORDS[language];
-}
 
 /** An ISO day with its month spelled, short enough for a table: `12 May 2026`. */
 export function shortDay(iso: string, { months }: VisitWords): string {
