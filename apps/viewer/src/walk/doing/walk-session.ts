@@ -52,7 +52,7 @@ export const useShown = <Part>(select: (state: WalkState) => Part): Part => useS
 
 const WORDS: Readonly<Record<'en' | 'es', WalkWords>> = { en: EN_WALK, es: ES_WALK };
 export const wordsOf = ({ preferences }: WalkState): WalkWords => WORDS[preferences.language];
-export const unitsOf = (state: WalkState): Units =>
+const unitsOf = (state: WalkState): Units =>
   state.preferences.units ?? packOf(state)?.units ?? state.packs[0]?.units ?? 'metric';
 
 export const useWords = (): WalkWords => useShown(wordsOf);

@@ -21,7 +21,7 @@ export interface BlockPack {
   readonly bounds: Box;
 }
 
-export type BlockFigures = Pick<
+type BlockFigures = Pick<
   BlockSummary,
   'name' | 'rank' | 'trees' | 'treesRated' | 'bloomState' | 'complaintsOpen'
 > & {

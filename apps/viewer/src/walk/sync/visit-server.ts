@@ -45,5 +45,5 @@ export function visitServer(base: string, send: typeof fetch = fetch): VisitServ
 }
 
 /** Tells the service worker that a kept answer will not do. */
-export const FRESH = { 'crownfall-fresh': '1' } as const;
+const FRESH = { 'crownfall-fresh': '1' } as const;
 const JSON_BODY = { 'content-type': 'application/json' } as const;
