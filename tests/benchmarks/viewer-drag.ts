@@ -37,18 +37,6 @@ const TYPES: Readonly<Record<string, string>> = {
 };
 const chromium = findChromium();
 if (chromium === undefined) throw new Error('Chromium is needed for this benchmark.');
-const browser = await launch(chromium);
-const started = performance.now();
-const at = (server.address() as AddressInfo).port;
-// Reading and reckoning such a city takes a minute on a quiet machine.
-const { page } = await openViewer(browser, `http://127.0.0.1:${at}/?open=demo`, { patienceMs: 900_000 });
-await toOutlineBench(page);
-console.log(`${crowns} crowns: opened and reckoned in ${((performance.now() - started) / 1000).toFixed(1)} s`);
-tell(await dragged(page));
-await browser.close();
-server.close();
-rmSync(site, { recursive: true, force: true });
-
 interface Timings {
   readonly scriptMs: readonly number[];
   readonly rankMs: readonly number[];
@@ -192,3 +180,15 @@ function random(seed: number): () => number {
     return ((t ^ (t >>> 14)) >>> 0) / 4294967296;
   };
 }
+
+const browser = await launch(chromium);
+const started = performance.now();
+const at = (server.address() as AddressInfo).port;
+// Reading and reckoning such a city takes a minute on a quiet machine.
+const { page } = await openViewer(browser, `http://127.0.0.1:${at}/?open=demo`, { patienceMs: 900_000 });
+await toOutlineBench(page);
+console.log(`${crowns} crowns: opened and reckoned in ${((performance.now() - started) / 1000).toFixed(1)} s`);
+tell(await dragged(page));
+await browser.close();
+server.close();
+rmSync(site, { recursive: true, force: true });

@@ -1,5 +1,6 @@
 /** Splitting and merging crowns, the report as a file, and a background of the user's own tiles. */
 import { spawnSync } from 'node:child_process';
+import { once } from 'node:events';
 import { readFileSync, writeFileSync } from 'node:fs';
 import { createServer, type Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
@@ -28,6 +29,7 @@ describe.skipIf(chromium === undefined)('further work in the viewer', () => {
       });
       response.end(GREY_PIXEL);
     }).listen(0, '127.0.0.1');
+    await once(tiles, 'listening');
     const background = `http://127.0.0.1:${(tiles.address() as AddressInfo).port}/{z}/{x}/{y}.png`;
     [served, browser] = await Promise.all([serve(SAMPLE, '--background', background), launch(chromium as string)]);
   }, PATIENCE_MS);

@@ -56,8 +56,7 @@ describe.skipIf(chromium === undefined)('every screen', () => {
         faults[screen] = await seriousFaults(page);
       };
       await judge('tour');
-      await page.keyboard.press('Escape');
-      await page.locator('.tour').waitFor({ state: 'detached' });
+      await page.locator('.tour .quiet').click();
       for (const summary of await page.locator('.panel details > summary').all()) await summary.click();
       await page.locator('.ranking .row-head').first().click();
       await judge('weigh');
