@@ -73,10 +73,10 @@ for (const [label, change] of [
   const problemFor = (other: WorkLimits) => workProblem(offers, other, stained);
   const problem = problemFor(given);
   const [plan, seconds] = timed(() =>
-    chooseWork(problem, solve, { gap: problem.columns.length > 1500 ? 1e-4 : 0, seconds: 20 }),
+    chooseWork(problem, solve, { gap: problem.columns.length > 1500 ? 5e-4 : 0, seconds: 20 }),
   );
   if (!plan.feasible) throw new Error('there is a plan');
-  const by = { solve, options: { gap: 5e-3, seconds: 20 }, hoursPerDay: 8 };
+  const by = { solve, options: { gap: 5e-3, seconds: 20 }, hoursPerDay: 8, points: 5 };
   const [, unitSeconds] = timed(() => nextUnits(problemFor, given, plan, by));
   const [points, frontierSeconds] = timed(() => frontier(problemFor, given, by));
   console.log(

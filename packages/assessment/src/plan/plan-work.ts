@@ -41,9 +41,9 @@ export interface PlanOptions extends OfferOptions {
   readonly seconds?: number;
 }
 
-/** Beyond so many columns the plan is searched to within 0.01 % of the best, the frontier and the next units to within 0.5 %. */
+/** Beyond so many columns the plan is searched to within 0.05 % of the best, the frontier and the next units to within 0.5 %. */
 const MANY_COLUMNS = 1500;
-const CLOSE = 1e-4;
+const CLOSE = 5e-4;
 const NEAR = 5e-3;
 const SECONDS = 20;
 
@@ -64,7 +64,12 @@ export function planWork(reckoned: Reckoned, options: PlanOptions): WorkPlan | N
   const frame = frameOf(book, limits);
   if (!choice.feasible) return { ...frame, feasible: false, clash: choice.clash, offers: book.offers };
   const near = many ? { gap: NEAR, seconds } : { seconds };
-  const by: Solving = { solve: options.solve, options: near, hoursPerDay: plan.crew_hours_per_day };
+  const by: Solving = {
+    solve: options.solve,
+    options: near,
+    hoursPerDay: plan.crew_hours_per_day,
+    points: many ? 5 : 10,
+  };
   const treated = choice.offers.filter(({ action }) => action === 'treat' || action === 'treat_and_clean');
   const treatedIds = treated.map(({ blockId }) => blockId);
   return {

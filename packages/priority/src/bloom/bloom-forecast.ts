@@ -37,7 +37,7 @@ export interface SeasonOpening {
   readonly halfGapDays: number;
 }
 
-export interface FittedSeason {
+interface FittedSeason {
   readonly season: number;
   /** Median opening of all places, and the degree days until then. */
   readonly day: string;

@@ -9,7 +9,6 @@ export type ProblemFor = (limits: WorkLimits) => WorkProblem;
 
 /** Twentieths of the budget are rounded to 1, 2 or 5 times a power of ten. */
 const STEPS = 20;
-/** Points of the frontier beside 0. */
 const POINTS = 10;
 
 /** What one more step of money, and one more crew day each week, would avoid; limits that are not set buy nothing. */
@@ -37,20 +36,26 @@ export interface Solving {
   readonly solve: Solver;
   readonly options: SolveOptions;
   readonly hoursPerDay: number;
+  /** Points of the frontier beside 0; default 10. */
+  readonly points?: number;
 }
 
 /**
  * Budget against stained area avoided, from nothing to what would be spent without a budget, crew and all else as they are. Points
  * at which the must-do blocks cannot be paid are left out. Never falls with the budget.
  */
-export function frontier(problemFor: ProblemFor, limits: WorkLimits, { solve, options }: Solving): FrontierPoint[] {
+export function frontier(
+  problemFor: ProblemFor,
+  limits: WorkLimits,
+  { solve, options, points: count = POINTS }: Solving,
+): FrontierPoint[] {
   const at = (budget: number | null) => chooseWork(problemFor({ ...limits, budget }), solve, options);
   const free = at(null);
   if (!free.feasible) return [];
   const points: FrontierPoint[] = [];
-  for (let i = 0; i <= POINTS; i++) {
-    const budget = (free.cost * i) / POINTS;
-    const found = i === POINTS ? free : at(budget);
+  for (let i = 0; i <= count; i++) {
+    const budget = (free.cost * i) / count;
+    const found = i === count ? free : at(budget);
     if (!found.feasible) continue;
     const before = points.at(-1);
     // Solved within a gap, a greater budget may find less; the smaller plan is still affordable.
