@@ -21,10 +21,7 @@ export interface BlockPack {
   readonly bounds: Box;
 }
 
-type BlockFigures = Pick<
-  BlockSummary,
-  'name' | 'rank' | 'trees' | 'treesRated' | 'bloomState' | 'complaintsOpen'
-> & {
+type BlockFigures = Pick<BlockSummary, 'name' | 'rank' | 'trees' | 'treesRated' | 'bloomState' | 'complaintsOpen'> & {
   readonly stainedM2: Ranged;
   readonly pavementM2: number;
 };

@@ -69,14 +69,15 @@ describe('a stop as a visit', () => {
 });
 
 describe('a share by steps', () => {
-  test('fine below 10 %, then by fives, and never out of 0 to 100', () => {
+  test('fine below 5 %, then by fives, and never out of 0 to 100', () => {
     const walked = (from: number | null, by: 1 | -1, steps: number): number[] => {
       const seen: number[] = [];
       for (let i = 0; i < steps; i++) seen.push(steppedPct(seen.at(-1) ?? from, by));
       return seen;
     };
-    expect(walked(null, 1, 8)).toEqual([5, 6, 7, 8, 9, 10, 15, 20]);
-    expect(walked(20, -1, 12)).toEqual([15, 10, 9, 8, 7, 6, 5, 4, 3, 2, 1, 0]);
+    expect(walked(null, 1, 4)).toEqual([5, 10, 15, 20]);
+    expect(walked(0, 1, 5)).toEqual([1, 2, 3, 5, 10]);
+    expect(walked(20, -1, 7)).toEqual([15, 10, 5, 3, 2, 1, 0]);
     expect(steppedPct(100, 1)).toBe(100);
     expect(steppedPct(0, -1)).toBe(0);
     expect(steppedPct(null, -1)).toBe(0);

@@ -109,9 +109,12 @@ export function ratingDraftOf(stop: Stop, rater: string, evidence: string): Rati
   };
 }
 
-/** Five by five points or none: steps of a share in per cent; fine where little is seen, coarse above. */
+/** Per cent: fine where little is seen, by fives above. */
+const FINE = [0, 1, 2, 3, 5] as const;
+
+/** The next step of a share up or down; the first step up from nothing said is 5 %. */
 export function steppedPct(pct: number | null, step: 1 | -1): number {
   if (pct === null) return step === 1 ? 5 : 0;
-  const size = step === 1 ? (pct < 10 ? 1 : 5) : pct <= 10 ? 1 : 5;
-  return Math.min(100, Math.max(0, pct + step * size));
+  if (step === 1) return FINE.find((each) => each > pct) ?? Math.min(100, pct + 5);
+  return pct > 5 ? Math.max(5, pct - 5) : (FINE.findLast((each) => each < pct) ?? 0);
 }
