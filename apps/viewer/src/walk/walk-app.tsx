@@ -77,11 +77,13 @@ function Strip() {
         type="button"
         className="waiting"
         data-waiting={waiting > 0 || undefined}
+        data-count={waiting}
         aria-label={words.waitingSpoken(waiting)}
         onClick={() => goTo(walk, 'queue')}
       >
         <Mark name={waiting === 0 ? 'sent' : 'waiting'} />
-        <span>{words.waiting(waiting)}</span>
+        {/* Under the trees the block's name needs the room. */}
+        {screen === 'tree' ? waiting > 0 && <span>{waiting}</span> : <span>{words.waiting(waiting)}</span>}
         {conflicts > 0 ? <span className="flag">{conflicts}</span> : null}
       </button>
       <button type="button" className="icon" aria-label={words.more} onClick={() => goTo(walk, 'settings')}>
