@@ -6,7 +6,7 @@ import type { KnownIds } from '../reading/known-ids.ts';
 import { type Visit, type VisitFinds, visitDay, visitFinds } from './visit.ts';
 
 /** The layers that visits add to. */
-export const VISIT_LAYERS = ['ratings', 'quadrats', 'bloom'] as const satisfies readonly LayerName[];
+const VISIT_LAYERS = ['ratings', 'quadrats', 'bloom'] as const satisfies readonly LayerName[];
 type VisitLayer = (typeof VISIT_LAYERS)[number];
 
 /** How the rows' file is called in findings. */
