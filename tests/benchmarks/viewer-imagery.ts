@@ -112,6 +112,7 @@ async function imageryOn(page: Page): Promise<number> {
     for (;;) {
       const [tile] = performance.getEntriesByName('imagery-tile');
       if (tile) return tile.startTime - from;
+      if (performance.now() - from > 60_000) throw new Error('No tile of the imagery came within a minute.');
       await new Promise((next) => setTimeout(next, 5));
     }
   });
