@@ -76,7 +76,7 @@ const CELLS = { most: 256, least: 64, pixels: 1.2 } as const;
 /** Cells along the frame's edge that are not judged: corners are marked by hand. */
 const EDGE_CELLS = 3;
 /** (A) Shares of the frame: clipped cells, cells brighter than the patch, cells not judged. */
-const MOST = { clipped: 0.05, brighter: 0.1, leftOut: 0.4 } as const;
+const MOST = { clipped: 0.05, brighter: 0.1, leftOut: 0.25 } as const;
 /** (A) Brighter than the patch by this many spreads and this much L* is another light or another, cleaner ground. */
 const BRIGHTER = { spreads: 3, leastL: 8 } as const;
 /** (A) Of light divided by the patch's: greener is a leaf, more saturated a thing lying there. */
@@ -84,7 +84,7 @@ const STRANGE = { green: 0.1, saturation: 0.75 } as const;
 /** (A) Of the patch's light: in darker cells noise has any colour. */
 const COLOUR_TOLD = 0.3;
 /** (A) L* of scatter from which shade cannot be corrected: the deep shade of dark grains is noise. */
-const ROUGH_L = 4.5;
+const ROUGH_L = 3.5;
 /** Less sun than this is shade that was corrected. */
 const SUNLIT = 0.95;
 /** (A) Standard deviation of the error, points: always, per share in shade, per L* of the surface's scatter above 1. */
@@ -222,11 +222,31 @@ function lightOf(cells: GroundCells, patch: CleanPatch, judged: Uint8Array): Jud
   );
   const uneven = unevenLight(darkness, judged, cells.width, lnSpread(patch));
   const ends = [0, cells.width - 1, uneven.length - cells.width, uneven.length - 1].map((p) => uneven[p]);
+  const even = darkness.map((value, p) => uneven[p] - value);
+  const offset = shadeOffset(even, light.sun, judged);
   return {
-    logLight: darkness.map((value, p) => uneven[p] - value),
+    logLight: even.map((value, p) => value - offset * (1 - light.sun[p])),
     light,
     unevenness: Math.max(...ends) - Math.min(...ends),
   };
+}
+
+/** Full shade, and how near clean ground in it lies to clean ground in the sun once it is lifted, ln of light. */
+const [FULL_SHADE, OFFSET_REACH, OFFSET_MOST] = [0.2, 0.25, 0.4] as const;
+
+/**
+ * By how much clean ground in full shade is still darker or lighter than in the sun: the median of cells near, found by
+ * turns from 0, since leaves let more or less of the sky through from place to place.
+ */
+function shadeOffset(logLight: Float32Array, sun: Float32Array, judged: Uint8Array): number {
+  const shaded = logLight.filter((_, p) => judged[p] === 1 && sun[p] < FULL_SHADE);
+  let offset = 0;
+  for (let round = 0; round < 5; round++) {
+    const near = shaded.filter((value) => Math.abs(value - offset) < OFFSET_REACH).sort();
+    if (near.length < 0.1 * shaded.length || near.length === 0) return 0;
+    offset = near[near.length >> 1];
+  }
+  return Math.abs(offset) < OFFSET_MOST ? offset : 0;
 }
 
 /** The patch's spread in ln of light. */
