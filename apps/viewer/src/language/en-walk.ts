@@ -13,7 +13,7 @@ export const EN_WALK = {
   close: 'Close',
   waiting: (n: number) => (n === 0 ? 'All sent' : `${n} waiting`),
   waitingSpoken: (n: number) =>
-    n === 0 ? 'Nothing waits to be sent' : `${n} visits and photos wait to be sent. Open the list`,
+    n === 0 ? 'All sent. Open the list' : `${n} waiting: visits and photos. Open the list`,
   more: 'Settings',
   opening: 'Opening',
   nothingHere: 'No blocks on this phone yet, and no network. Go where there is a network and choose blocks.',

@@ -8,7 +8,7 @@ export const ES_WALK: WalkWords = {
   back: 'Atrás',
   close: 'Cerrar',
   waiting: (n) => (n === 0 ? 'Todo enviado' : `${n} por enviar`),
-  waitingSpoken: (n) => (n === 0 ? 'No queda nada por enviar' : `${n} visitas y fotos por enviar. Abrir la lista`),
+  waitingSpoken: (n) => (n === 0 ? 'Todo enviado. Abrir la lista' : `${n} por enviar: visitas y fotos. Abrir la lista`),
   more: 'Ajustes',
   opening: 'Abriendo',
   nothingHere: 'Aún no hay manzanas en este teléfono y no hay red. Vaya donde haya red y elija manzanas.',
