@@ -2,7 +2,7 @@
 import type { Region } from '../ring.ts';
 import { BoxIndex, boxOf, EMPTY_BOX, joined, type PackedBoxes } from './box-index.ts';
 import type { Box, FalloutZone, OverlayInput, ZoneSource } from './ledger.ts';
-import { BLOCK, EXCLUSION, type Neighbourhood, ZONE } from './neighbourhood.ts';
+import { BLOCK, EXCLUSION, Neighbourhood, ZONE } from './neighbourhood.ts';
 
 /** Zones are kept for the pieces nearby up to this many coordinates (8 bytes each), then dropped all at once. */
 const KEPT_COORDINATES = 4_000_000;
@@ -18,6 +18,7 @@ export class Scene {
   private readonly pieceIndex: BoxIndex;
   private readonly blockIndex: BoxIndex;
   private readonly zoneIndex: BoxIndex;
+  private readonly frame = new Neighbourhood();
   private readonly keptZones = new Map<number, readonly Region[]>();
   private keptCoordinates = 0;
 
@@ -84,7 +85,9 @@ export class Scene {
     const box = boxOfLayers(layers);
     this.setZones.set(i, { layers, box });
     this.zoneIndex.move(i);
-    return this.piecesNear(before, box);
+    return this.piecesNear(before, box).filter(
+      (piece) => this.hasInReach(piece, before) || this.hasInReach(piece, box),
+    );
   }
 
   /** The same for a piece: itself, and later pieces, which its overlap is taken from. */
@@ -95,6 +98,12 @@ export class Scene {
     this.pieceIndex.move(i);
     const near = this.piecesNear(before, this.pieceBoxes[i]).filter((other) => other > i);
     return [i, ...near];
+  }
+
+  /** By the piece's own frame: a street aslant has a wide box that most crowns beside it touch and few reach. */
+  private hasInReach(piece: number, box: Box): boolean {
+    const { frame } = this;
+    return frame.begin(this.pieces[piece], piece) && frame.reaches(box);
   }
 
   private piecesNear(a: Box, b: Box): number[] {
