@@ -96,6 +96,7 @@ function pictureHtml({ drawing, caption }: Picture, index: number): string {
 }
 
 function noticeHtml({ title, lines }: Notice): string {
-  if (lines.length === 1) return `<aside><p><strong>${escaped(title)}.</strong> ${runHtml(lines[0])}</p></aside>`;
-  return `<aside><p><strong>${escaped(title)}</strong></p><ul>${lines.map((line) => `<li>${runHtml(line)}</li>`).join('')}</ul></aside>`;
+  if (lines.length === 1)
+    return `<div class="notice" role="note"><p><strong>${escaped(title)}.</strong> ${runHtml(lines[0])}</p></div>`;
+  return `<div class="notice" role="note"><p><strong>${escaped(title)}</strong></p><ul>${lines.map((line) => `<li>${runHtml(line)}</li>`).join('')}</ul></div>`;
 }

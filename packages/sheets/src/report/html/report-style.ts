@@ -21,7 +21,7 @@ p{margin:.5rem 0}ul{margin:.5rem 0;padding-left:1.2rem}li{margin:.3rem 0}
 .key-figures dt{font-size:.875rem;line-height:1.35;flex:1}.key-figures dd{margin:0}
 .key-figures .value{font-size:1.75rem;font-weight:700;line-height:1.3;letter-spacing:-.01em}.key-figures .range{font-size:.875rem;color:${MAP.quiet}}
 @media(min-width:48rem){.beside{display:grid;grid-template-columns:64fr 36fr;gap:1.25rem;align-items:stretch}.beside figure{margin:1rem 0}.beside .key-figures{grid-template-columns:1fr}}
-aside{border:1px solid ${MAP.ink};padding:.4rem .9rem;margin:1rem 0;font-size:.925rem}
+.notice{border:1px solid ${MAP.ink};padding:.4rem .9rem;margin:1rem 0;font-size:.925rem}
 figure{margin:1.25rem 0}figure svg{width:100%;height:auto;display:block}figcaption{color:${MAP.quiet};font-size:.875rem;margin-top:.35rem}
 .scroll{overflow-x:auto;margin:1rem 0 0}
 table{border-collapse:collapse;width:100%;min-width:38rem;font-size:.875rem;line-height:1.35}
@@ -33,6 +33,6 @@ thead th{vertical-align:bottom;border-bottom:1.5px solid ${MAP.ink}}tbody th{fon
 .right{text-align:right}
 footer{color:${MAP.quiet};font-size:.8rem;margin-top:3rem;border-top:1px solid #ddd6ca}
 @media print{.beside{display:grid;grid-template-columns:64fr 36fr;gap:4mm}.beside .key-figures{grid-template-columns:1fr}body{padding:0;max-width:none;font-size:9.5pt}.scroll{overflow:visible}table{min-width:0}
-h2,h3,caption{break-after:avoid}tr,figure,aside,.key-figures{break-inside:avoid}.new-page{break-before:page;border-top:0;padding-top:0}
+h2,h3,caption{break-after:avoid}tr,figure,.notice,.key-figures{break-inside:avoid}.new-page{break-before:page;border-top:0;padding-top:0}
 thead{display:table-header-group}p,li{orphans:2;widows:2}
 *{-webkit-print-color-adjust:exact;print-color-adjust:exact}}`;
