@@ -7,9 +7,9 @@ import { describe, expect, test } from 'vitest';
 const PAGE = resolve(import.meta.dirname, '../../apps/viewer/dist');
 /** Compressed, without imagery: promised to the people who use it. */
 const MOST_BYTES = 1_200_000;
-/** Fetched when imagery or a plan is asked for, never before; codecs that only some images need; and the walk, a page of its own. */
+/** Fetched when imagery, a plan or a report is asked for, never before; codecs that only some images need; and the walk, a page of its own. */
 const LATER =
-  /^(walk|sample-town|photo-quadrat|highs|imagery\.worker|basedecoder|deflate|jpeg|lerc|lzw|packbits|pako|raw|webimage|zstd|decoder)/;
+  /^(walk|sample-town|photo-quadrat|highs|pdf|report|svg-path|sRGB|imagery\.worker|basedecoder|deflate|jpeg|lerc|lzw|packbits|pako|raw|webimage|zstd|decoder)/;
 
 describe.skipIf(!existsSync(join(PAGE, 'index.html')))('the built viewer', () => {
   test('loads less than 1.2 MB compressed before imagery', () => {

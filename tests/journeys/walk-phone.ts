@@ -2,7 +2,7 @@
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { PATIENCE_MS } from './viewer-page.ts';
 
-export interface Phone {
+interface Phone {
   readonly context: BrowserContext;
   readonly page: Page;
   readonly complaints: string[];
