@@ -213,6 +213,20 @@ describe('pages', () => {
         if (item.item === 'table') expect(item.rows[0][0].heads, item.about).toBe('Column');
   });
 
+  test.each(VARIANTS)('no word of a table’s head is cut ($language, $paper)', ({ language, paper }) => {
+    const { pages, content } = of(language, paper);
+    const words = new Set(
+      content.parts.flatMap((part) =>
+        part.part === 'table' ? part.columns.flatMap(({ title }) => title.split(' ')) : [],
+      ),
+    );
+    for (const page of pages.pages)
+      for (const item of page.content)
+        for (const cell of item.item === 'table' ? item.rows[0] : [])
+          for (const mark of cell.marks)
+            if (mark.mark === 'text') for (const word of mark.text.split(' ')) expect(words).toContain(word);
+  });
+
   test.each(VARIANTS)('the council’s page holds all that is its own ($language, $paper)', ({ language, paper }) => {
     const { pages, content } = of(language, paper);
     const second = content.parts.find((part) => part.part === 'heading' && part.newPage === true);

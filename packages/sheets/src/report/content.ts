@@ -95,7 +95,7 @@ export interface Notice {
 export type Run = readonly Inline[];
 export type Inline = string | Figure | Strong;
 
-export interface Strong {
+interface Strong {
   readonly strong: string;
 }
 

@@ -12,8 +12,6 @@ import {
 } from '../quantities.ts';
 import type { Figure, Trace } from './content.ts';
 
-type Range = readonly [lo: number, hi: number];
-
 const LEDGER_SUM = { file: 'ledger.csv', sum: true } as const;
 const ofBlocks = (row: string, column: string): Trace => ({ file: 'blocks.geojson', row, column });
 const ofTotal = (column: string): Trace => ({ file: 'run.json', row: 'total', column });
@@ -116,5 +114,3 @@ function ledgerValue(row: Assessment['ledger'][number], column: string): number 
 
 /** A range of a block's change, or any two numbers of one unit. */
 export const signed = (value: number, decimals: number): string => `${value > 0 ? '+' : ''}${grouped(value, decimals)}`;
-
-export type { Range };

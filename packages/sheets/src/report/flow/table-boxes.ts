@@ -66,15 +66,37 @@ function noteBoxes(note: Run, owner: number, measure: Measure): readonly ReportB
   return boxes.map((box, i) => (i < boxes.length - 1 ? { ...box, withNext: true } : box));
 }
 
-function columnPlaces({ columns }: Table, { leftMm, widthMm }: Measure): readonly Place[] {
+function columnPlaces({ columns }: Table, { leftMm, widthMm, fonts }: Measure): readonly Place[] {
   const room = widthMm - GUTTER_MM * (columns.length - 1);
-  const all = columns.reduce((sum, { weight }) => sum + weight, 0);
+  const longest = columns.map(({ title }) =>
+    Math.max(...title.split(' ').map((word) => fonts.widthMm(word, LOOKS.head) + ROUNDING_MM)),
+  );
+  const widths = sharedWidths(
+    columns.map(({ weight }) => weight),
+    longest,
+    room,
+  );
   let left = leftMm;
-  return columns.map(({ weight, align }) => {
-    const place = { leftMm: left, widthMm: (room * weight) / all, align };
+  return columns.map(({ align }, i) => {
+    const place = { leftMm: left, widthMm: widths[i], align };
     left += place.widthMm + GUTTER_MM;
     return place;
   });
+}
+
+const ROUNDING_MM = 0.01;
+
+/** Widths by weight, but none less than its column's longest word in the head, unless all of these together do not fit. */
+function sharedWidths(weights: readonly number[], least: readonly number[], room: number): readonly number[] {
+  const fixed = new Set<number>();
+  for (;;) {
+    const free = room - [...fixed].reduce((sum, i) => sum + least[i], 0);
+    const all = weights.reduce((sum, weight, i) => sum + (fixed.has(i) ? 0 : weight), 0);
+    const widths = weights.map((weight, i) => (fixed.has(i) ? least[i] : (free * weight) / all));
+    const narrow = widths.findIndex((width, i) => !fixed.has(i) && width < least[i]);
+    if (narrow < 0 || free <= least[narrow]) return widths.map((width) => Math.max(0, width));
+    fixed.add(narrow);
+  }
 }
 
 function laidRow(row: readonly Run[], places: readonly Place[], look: Look, { fonts }: Measure): LaidRow {

@@ -37,7 +37,7 @@ export function planPage(reading: PlanReading, rows: number): readonly Part[] {
 }
 
 /** All cautions in one paragraph: where treatment is named, they stand beside it. */
-export function shortCaution(title: string, cautions: readonly string[]): Notice {
+function shortCaution(title: string, cautions: readonly string[]): Notice {
   return { part: 'notice', title, lines: [[cautions.join(' ')]] };
 }
 

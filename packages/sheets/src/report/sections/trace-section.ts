@@ -28,7 +28,7 @@ export function withSources(parts: readonly Part[], { words }: Reading): readonl
   });
 }
 
-export function isFigure(inline: Inline): inline is Figure {
+function isFigure(inline: Inline): inline is Figure {
   return typeof inline !== 'string' && 'figure' in inline;
 }
 
