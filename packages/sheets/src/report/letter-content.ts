@@ -2,9 +2,10 @@
 import type { BlockResult, TreeResult } from '@crownfall/assessment';
 import { actionName, CAUSES, type Cause, describeReason, type Language } from '@crownfall/survey';
 import { areaText, dayText, percentText, type Units } from '../quantities.ts';
+import type { PlannedBlock } from './any-plan.ts';
 import type { Inline, Part, ReportContent, Run } from './content.ts';
 import { blockRange, blockStained } from './figures.ts';
-import { isTreated, PLAN_FILE, type PlannedBlock } from './plan-reading.ts';
+import { isTreated, PLAN_FILE } from './plan-reading.ts';
 import { REPORT_WORDS, type Reading, type ReportInput } from './reading.ts';
 import { blockName } from './sections/ranking-section.ts';
 import { LETTER_EN, type LetterWords } from './words/letter-en.ts';

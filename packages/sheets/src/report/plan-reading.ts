@@ -1,17 +1,11 @@
 /** What the report needs of a plan: the figures as they are read, with the cells they come from. */
-import type { planWork } from '@crownfall/assessment';
 import type { Language } from '@crownfall/survey';
 import { areaNumber, areaRange, areaText, grouped, percentText, rangeNumbers, type Units } from '../quantities.ts';
+import type { PlannedBlock, WorkPlan } from './any-plan.ts';
 import type { Figure, Trace } from './content.ts';
 import type { Reading } from './reading.ts';
 import { PLAN_EN, type PlanWords } from './words/plan-en.ts';
 import { PLAN_ES } from './words/plan-es.ts';
-
-export type AnyPlan = ReturnType<typeof planWork>;
-export type WorkPlan = Extract<AnyPlan, { readonly feasible: true }>;
-export type NoPlan = Extract<AnyPlan, { readonly feasible: false }>;
-export type PlannedBlock = WorkPlan['blocks'][number];
-export type ActionOffer = PlannedBlock['taken'];
 
 export const PLAN_WORDS: Readonly<Record<Language, PlanWords>> = { en: PLAN_EN, es: PLAN_ES };
 

@@ -2,7 +2,7 @@
 import type { Assessment, SeasonReview } from '@crownfall/assessment';
 import type { Language, Survey } from '@crownfall/survey';
 import type { Units } from '../quantities.ts';
-import type { AnyPlan } from './plan-reading.ts';
+import type { AnyPlan } from './any-plan.ts';
 import { EN, type Words } from './words/en.ts';
 import { ES } from './words/es.ts';
 

@@ -1,6 +1,6 @@
 /** What a plan may not do, gathered: reasons that differ only in days and numbers become one with their range. */
 import type { Reason } from '@crownfall/survey';
-import type { ActionOffer, WorkPlan } from '../plan-reading.ts';
+import type { ActionOffer, WorkPlan } from '../any-plan.ts';
 
 export interface Ban {
   readonly actions: readonly ActionOffer['action'][];

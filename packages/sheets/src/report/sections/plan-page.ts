@@ -1,6 +1,7 @@
 /** What the first page says of the plan: what is done where and when, and what it leaves undone. */
 import { actionName, describeReason, treatmentCautions } from '@crownfall/survey';
 import { areaText, areaUnit, dayText, grouped } from '../../quantities.ts';
+import type { PlannedBlock } from '../any-plan.ts';
 import type { Inline, Notice, Part, Run, Table } from '../content.ts';
 import {
   isTreated,
@@ -8,7 +9,6 @@ import {
   moneyText,
   PLAN_FILE,
   PLAN_TABLE,
-  type PlannedBlock,
   type PlanReading,
   planAvoids,
   planCost,

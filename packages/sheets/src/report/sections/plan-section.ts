@@ -1,16 +1,15 @@
 /** The plan in detail: by block, by week, what is left alone, what is forbidden, what more would buy. */
 import { actionName, describeConstraint, describeReason } from '@crownfall/survey';
 import { areaNumber, areaText, areaUnit, dayText, grouped, percentText } from '../../quantities.ts';
+import type { NoPlan, PlannedBlock } from '../any-plan.ts';
 import type { Column, Part, Run, Table } from '../content.ts';
 import { totalStained } from '../figures.ts';
 import {
   leftOf,
   moneyText,
-  type NoPlan,
   PLAN_FILE,
   PLAN_TABLE,
   PLAN_WORDS,
-  type PlannedBlock,
   type PlanReading,
   planAvoids,
   planAvoidsRange,
