@@ -20,7 +20,13 @@ const stainedAt = (severity: number): number => Math.PI * (SPREAD_M / 2) ** 2 * 
 /** Plane areas against closed form (crown polygons are scaled to the exact area; the plane is equal-area). */
 const RELATIVE = 1e-6;
 
-const visit = (n: number, treeId: string, did: string, details: Visit['details'], note?: string): Visit => ({
+const visit = (
+  n: number,
+  treeId: string,
+  did: string,
+  details: NonNullable<Visit['details']>,
+  note?: string,
+): Visit => ({
   visitId: `00000000-0000-4000-8000-00000000000${n}`,
   treeId,
   visitedOn: `${DAY}T14:0${n}:00.000Z`,

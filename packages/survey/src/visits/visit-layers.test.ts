@@ -18,7 +18,7 @@ const crowns: RawLayer = {
     properties: { tree_id, spread_m: 8 },
   })),
 };
-const visit = (visitId: string, details: Visit['details'], more: Partial<Visit> = {}): Visit => ({
+const visit = (visitId: string, details: NonNullable<Visit['details']>, more: Partial<Visit> = {}): Visit => ({
   visitId,
   treeId: 'A',
   visitedOn: '2026-05-20T14:03:00.000Z',

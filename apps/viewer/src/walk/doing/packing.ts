@@ -1,6 +1,7 @@
 /** Takes blocks along: their packs and, if wanted, imagery, onto the device. */
+
+import type { PackSource } from '../pack/block-pack.ts';
 import { type BlockPack, blockPack, dayOrder, packBytes } from '../pack/block-pack.ts';
-import type { PackSource } from '../pack/pack-source.ts';
 import { tileCutter, tileName, tilesOver } from '../pack/pack-tiles.ts';
 import type { Walk } from './walk-session.ts';
 

@@ -3,8 +3,7 @@ import type { Visit } from '@crownfall/exchange';
 import type { Preferences } from '../../state/app-state.ts';
 import { loadPreferences } from '../../state/preferences.ts';
 import type { Light } from '../look/walk-colours.ts';
-import type { BlockPack, PackedTree } from '../pack/block-pack.ts';
-import type { PackSource } from '../pack/pack-source.ts';
+import type { BlockPack, PackedTree, PackSource } from '../pack/block-pack.ts';
 import type { Stop } from '../stop/stop.ts';
 import type { QueuedPhoto, QueuedVisit } from '../sync/queue.ts';
 

@@ -3,6 +3,7 @@ import { equalAreaPlane, walkInGroups } from '@crownfall/geometry';
 import type { Ranged } from '@crownfall/stain';
 import { blockWalk } from '../../outline/block-walk.ts';
 import type { BlockSummary, Layers, Project } from '../../project/project.ts';
+import type { ProjectPlace } from '../../project/project-files.ts';
 import { middleOf } from '../../session/middle-of.ts';
 
 export interface BlockPack {
@@ -46,6 +47,21 @@ export interface PackRecords {
   readonly ratings: readonly Fields[];
   readonly bloom: readonly Fields[];
   readonly water: GeoJSON.FeatureCollection;
+}
+
+/** A project as packs are made of it. */
+export interface PackSource {
+  /** Names the project on this device. */
+  readonly key: string;
+  readonly project: Project;
+  readonly layers: Layers;
+  readonly records: PackRecords;
+  /** GeoTIFF to lay under the map; null without. */
+  readonly imagery: { readonly place: ProjectPlace; readonly path: string } | null;
+  /** False: visits stay here until they are given out as a file. */
+  readonly takesVisits: boolean;
+  /** Under which name the server knows this person. */
+  readonly asker: string;
 }
 
 /** A street's width and a crown beyond the block's own edge, in degrees of latitude. */

@@ -1,25 +1,9 @@
 /** Where packs come from: the server that serves this page, or the invented sample town that lies beside it. */
 import type { LayerName } from '@crownfall/survey';
-import type { Layers, Project } from '../../project/project.ts';
-import type { ProjectPlace } from '../../project/project-files.ts';
 import { servedResults } from '../../project/served-results.ts';
 import { type StoreHead, storeHead } from '../../project/store-api.ts';
 import type { StoreFeature } from '../../reckoning/read-store.ts';
-import type { Fields, PackRecords } from './block-pack.ts';
-
-export interface PackSource {
-  /** Names the project on this device. */
-  readonly key: string;
-  readonly project: Project;
-  readonly layers: Layers;
-  readonly records: PackRecords;
-  /** GeoTIFF to lay under the map; null without. */
-  readonly imagery: { readonly place: ProjectPlace; readonly path: string } | null;
-  /** False: visits stay here until they are given out as a file. */
-  readonly takesVisits: boolean;
-  /** Under which name the server knows this person. */
-  readonly asker: string;
-}
+import type { Fields, PackRecords, PackSource } from './block-pack.ts';
 
 /** Null when neither a server nor the sample town can be reached. */
 export async function packSource(wish: string | null): Promise<PackSource | null> {

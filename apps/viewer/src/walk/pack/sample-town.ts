@@ -1,8 +1,7 @@
 /** The invented sample town as a source of packs: for trying the walk where no server has a project. */
 import { openFile, type ProjectPlace } from '../../project/project-files.ts';
 import { startReckoner } from '../../reckoning/reckoner.ts';
-import type { Fields } from './block-pack.ts';
-import type { PackSource } from './pack-source.ts';
+import type { Fields, PackSource } from './block-pack.ts';
 
 const NOTHING: GeoJSON.FeatureCollection = { type: 'FeatureCollection', features: [] };
 

@@ -6,8 +6,7 @@ import { type PackSize, removePack, sizeOf, takeAlong } from '../doing/packing.t
 import { useShown, useUnits, useWalk, useWords } from '../doing/walk-session.ts';
 import { seenTrees, treesOf, type WalkState } from '../doing/walk-state.ts';
 import { startBlock } from '../doing/walking.ts';
-import type { BlockPack } from '../pack/block-pack.ts';
-import type { PackSource } from '../pack/pack-source.ts';
+import type { BlockPack, PackSource } from '../pack/block-pack.ts';
 import { Mark } from '../parts/mark.tsx';
 import { sizeOfBytes } from '../parts/quantities-shown.ts';
 

@@ -4,7 +4,7 @@ import { type PointerEvent, useEffect, useRef, useState } from 'react';
 import { useWords } from '../doing/walk-session.ts';
 import { pctOf } from '../parts/quantities-shown.ts';
 import { type MarkedPhoto, measurePhoto, readPhoto } from '../stop/marked-photo.ts';
-import type { ShareFound } from './quadrat-screen.tsx';
+import type { ShareFound } from '../stop/stop.ts';
 
 interface PanelProps {
   readonly sideM: number;

@@ -8,7 +8,7 @@ import { goBack, useShown, useUnits, useWalk, useWords } from '../doing/walk-ses
 import { changeStop } from '../doing/walking.ts';
 import { Chips, ScreenHead } from '../parts/parts.tsx';
 import { pctOf } from '../parts/quantities-shown.ts';
-import type { MeasuredQuadrat } from '../stop/stop.ts';
+import type { MeasuredQuadrat, ShareFound } from '../stop/stop.ts';
 import { PhotoQuadratPanel } from './photo-quadrat-panel.tsx';
 import { PlaceOnMap } from './place-on-map.tsx';
 
@@ -16,13 +16,6 @@ import { PlaceOnMap } from './place-on-map.tsx';
 const SIDES_M = { metric: [0.5, 1], us: [1, 2, 3] } as const;
 const ROWS = 5;
 const FIELDS = ROWS * ROWS;
-
-/** A stained share with its 95 % range, all 0–1. */
-export interface ShareFound {
-  readonly share: number;
-  readonly range: readonly [number, number];
-  readonly method: MeasuredQuadrat['method'];
-}
 
 export function QuadratScreen() {
   const { quadrat } = useWords();

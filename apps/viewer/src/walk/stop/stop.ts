@@ -41,6 +41,13 @@ export interface Stop {
   readonly note: string;
 }
 
+/** A stained share with its 95 % range, all 0–1. */
+export interface ShareFound {
+  readonly share: number;
+  readonly range: readonly [number, number];
+  readonly method: MeasuredQuadrat['method'];
+}
+
 export interface MeasuredQuadrat {
   readonly quadratId: string;
   readonly areaM2: number;
