@@ -39,7 +39,7 @@ export interface VisitedBlock {
   readonly after: BlockFigures;
 }
 
-export type BlockFigures = Pick<BlockResult, 'rank' | 'treesRated' | 'worstSeverityPct' | 'bloomState'> & {
+type BlockFigures = Pick<BlockResult, 'rank' | 'treesRated' | 'worstSeverityPct' | 'bloomState'> & {
   readonly stainedM2: Ranged;
 };
 
