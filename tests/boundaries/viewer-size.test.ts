@@ -9,7 +9,7 @@ const PAGE = resolve(import.meta.dirname, '../../apps/viewer/dist');
 const MOST_BYTES = 1_200_000;
 /** Fetched when imagery, a plan or a report is asked for, never before; codecs that only some images need; and the walk, a page of its own. */
 const LATER =
-  /^(walk|sample-town|photo-quadrat|highs|pdf|report|svg-path|sRGB|imagery\.worker|basedecoder|deflate|jpeg|lerc|lzw|packbits|pako|raw|webimage|zstd|decoder)/;
+  /^(walk|sample-town|photo-quadrat|highs|plan-maker|plan-bench|chart|calibration-shown|pdf|report|svg-path|sRGB|imagery\.worker|basedecoder|deflate|jpeg|lerc|lzw|packbits|pako|raw|webimage|zstd|decoder)/;
 
 describe.skipIf(!existsSync(join(PAGE, 'index.html')))('the built viewer', () => {
   test('loads less than 1.2 MB compressed before imagery', () => {

@@ -18,24 +18,24 @@ export function LiveFigures() {
         <Figure name={live.crown} value={area(preview.crownM2, units)} />
         <Figure name={live.pavement} value={area(preview.driplineM2, units)} />
         <Figure name={live.fallout} value={area(preview.falloutM2, units)} />
-        {preview.blocks.slice(0, BLOCKS_MOST).map((block) => {
-          const all = pavementOf?.find(({ blockId }) => blockId === block.blockId)?.pavementM2 ?? Number.NaN;
-          return (
-            <div key={block.blockId} className="live-block">
-              <Figure
-                name={live.stained(block.name ?? block.blockId)}
-                value={`${area(block.stainedM2, units)} · ${percent(block.stainedM2 / all)}`}
-                change={signed(block.stainedM2 - block.stainedBeforeM2, (value) => area(value, units))}
-              />
-              <Figure
-                name={live.rank}
-                value={live.of(block.rank, block.rankBefore)}
-                strong={block.rank !== block.rankBefore}
-              />
-            </div>
-          );
-        })}
       </dl>
+      {preview.blocks.slice(0, BLOCKS_MOST).map((block) => {
+        const all = pavementOf?.find(({ blockId }) => blockId === block.blockId)?.pavementM2 ?? Number.NaN;
+        return (
+          <dl key={block.blockId} className="live-block">
+            <Figure
+              name={live.stained(block.name ?? block.blockId)}
+              value={`${area(block.stainedM2, units)} · ${percent(block.stainedM2 / all)}`}
+              change={signed(block.stainedM2 - block.stainedBeforeM2, (value) => area(value, units))}
+            />
+            <Figure
+              name={live.rank}
+              value={live.of(block.rank, block.rankBefore)}
+              strong={block.rank !== block.rankBefore}
+            />
+          </dl>
+        );
+      })}
       {preview.blocks.length === 0 ? <p className="lead">{live.nowhere}</p> : null}
       {preview.usable && preview.dose === 0 ? <p className="lead">{live.noDose}</p> : null}
     </div>

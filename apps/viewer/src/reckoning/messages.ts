@@ -5,9 +5,10 @@ import type { PlanSettings } from '@crownfall/survey';
 import type { CrownRecord, RecordEdit, Weighing } from '../edits/edit.ts';
 import type { Shown } from '../project/project.ts';
 import type { ProjectPlace } from '../project/project-files.ts';
+import type { CalibrationShown } from './calibration-shown.ts';
 import type { EarlierSeason } from './earlier-season.ts';
 import type { PlanOutcome } from './plan-maker.ts';
-import type { CalibrationShown, Change, FollowedRecord, TreeRecord } from './project-reckoner.ts';
+import type { Change, FollowedRecord, TreeRecord } from './project-reckoner.ts';
 import type { ReportWish } from './report-maker.ts';
 
 /** Questions by name: what is asked, and what comes back. */

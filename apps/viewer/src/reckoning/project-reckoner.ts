@@ -2,8 +2,6 @@
 import {
   type Assessment,
   type CrownPreview,
-  calibrateProject,
-  isStopped,
   LiveAssessment,
   type Progress,
   type Reckoned,
@@ -42,15 +40,6 @@ export interface TreeRecord {
   readonly crown: CrownRecord;
   readonly ratings: readonly Rating[];
 }
-
-/** The fit of the dose coefficient k, or how many quadrats were too few for one. Shares 0–1. */
-export type CalibrationShown =
-  | { readonly k: null; readonly quadratsRead: number }
-  | {
-      readonly k: number;
-      readonly interval: readonly [lower: number, upper: number];
-      readonly quadrats: readonly { readonly quadratId: string; readonly observed: number; readonly fitted: number }[];
-    };
 
 /** A record of the server's store as it is now; null: it is gone. */
 export interface FollowedRecord {
@@ -145,16 +134,6 @@ export class ProjectReckoner {
     const input = this.#input(this.#edits);
     const priority = { ...this.#priority, ...this.#moved };
     return { ...input, settings: { ...input.settings, priority, plan: this.#live.settings.plan } };
-  }
-
-  /** The season's quadrats against the coefficient fitted to them. */
-  calibration(): CalibrationShown {
-    const fitted = calibrateProject(this.#input(this.#edits));
-    if (isStopped(fitted) || !fitted.calibration) {
-      return { k: null, quadratsRead: isStopped(fitted) ? 0 : fitted.quadratsRead };
-    }
-    const { doseCoefficient: k, interval, quadrats } = fitted.calibration;
-    return { k, interval: [interval.lower, interval.upper], quadrats };
   }
 
   /** What a plan is made from, under the plan's settings. */

@@ -1,9 +1,7 @@
 /** The worker that holds the reckoned project, so that the page never waits for a figure. */
 import type { Answer, Ask, Opened, Question, Questions } from './messages.ts';
-import { makePlan } from './plan-maker.ts';
 import { ProjectReckoner } from './project-reckoner.ts';
 import { readInput } from './read-input.ts';
-import { makeReport } from './report-maker.ts';
 
 let reckoner: ProjectReckoner | null = null;
 
@@ -28,9 +26,9 @@ const ANSWERS: {
     return null;
   },
   season: () => opened().earlierSeason(),
-  calibration: () => opened().calibration(),
-  report: (wish) => makeReport(opened().seen(), wish),
-  plan: (settings) => makePlan(opened(), settings),
+  calibration: () => import('./calibration-shown.ts').then(({ calibrationShown }) => calibrationShown(opened().seen())),
+  report: (wish) => import('./report-maker.ts').then(({ makeReport }) => makeReport(opened().seen(), wish)),
+  plan: (settings) => import('./plan-maker.ts').then(({ makePlan }) => makePlan(opened(), settings)),
   preview: ({ treeId, record }) => opened().preview(treeId, record),
   endPreview: () => {
     opened().endPreview();

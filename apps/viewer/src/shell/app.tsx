@@ -1,8 +1,7 @@
 /** The page: the panel of the chosen bench, the map beside it, and what lies over both. */
-import { useEffect } from 'react';
+import { lazy, Suspense, useEffect } from 'react';
 import { I18nProvider } from 'react-aria-components';
 import { OutlineBench } from '../outline/outline-bench.tsx';
-import { PlanBench } from '../plan/plan-bench.tsx';
 import { useApp, useWords } from '../session/session.ts';
 import { WeighBench } from '../weigh/weigh-bench.tsx';
 import { Conflicts } from './conflicts.tsx';
@@ -15,6 +14,9 @@ import { Opening } from './opening-screen.tsx';
 import { usePageKeys } from './page-keys.ts';
 import { useTheme } from './theme.ts';
 import { Tour } from './tour.tsx';
+
+/** Loaded when somebody first plans. */
+const PlanBench = lazy(() => import('../plan/plan-bench.tsx').then(({ PlanBench }) => ({ default: PlanBench })));
 
 /** Points as decimal marks in both languages: figures read as in the files. */
 const LOCALES = { en: 'en-US', es: 'es-US' };
@@ -46,7 +48,15 @@ function Benches() {
       <main className="panel">
         <Masthead />
         <Conflicts />
-        {bench === 'weigh' ? <WeighBench /> : bench === 'plan' ? <PlanBench /> : <OutlineBench />}
+        {bench === 'weigh' ? (
+          <WeighBench />
+        ) : bench === 'plan' ? (
+          <Suspense>
+            <PlanBench />
+          </Suspense>
+        ) : (
+          <OutlineBench />
+        )}
         <FindingsList />
         <OpenElsewhere />
         <footer className="foot">{words.foot}</footer>
