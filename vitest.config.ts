@@ -13,6 +13,8 @@ export default defineConfig({
     setupFiles: ['tests/seeded-cases.ts', 'tests/temporary-folders-removed.ts'],
     // One file per core at a time: the journeys start servers and browsers of their own.
     maxWorkers: availableParallelism(),
+    // A page's figures come from its worker; on a busy machine that may take seconds.
+    expect: { poll: { timeout: 20_000 } },
     testTimeout: 60_000,
     hookTimeout: 120_000,
   },

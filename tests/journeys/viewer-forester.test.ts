@@ -113,6 +113,8 @@ describe.skipIf(chromium === undefined)('the forester', () => {
       await page.waitForSelector('.rating');
       await page.keyboard.press('o');
       await page.locator('.live').waitFor();
+      // The first unrated tree has two diameters; its outline gets points to drag.
+      await page.getByRole('button', { name: 'Outline by points instead' }).click();
       await page.waitForTimeout(1500);
       const area = (): Promise<string | null> => page.locator('.live dd').first().textContent();
       const before = await area();
