@@ -2,6 +2,7 @@
 import { cpSync, existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
+import { crownfallHere } from './crownfall-here.ts';
 import { crownfall, SAMPLE, temporaryFolder } from './crownfall-process.ts';
 import { STAINED_M2, writeTinyTown } from './tiny-town.ts';
 
@@ -149,8 +150,8 @@ describe('wrong use ends with 2, the valid words and the nearest one', () => {
     [['serve', SAMPLE, '--port', '99999'], '99999', '0 to 65535'],
     [['convert', SAMPLE, '--to', 'x', '--format', 'tiff'], 'tiff', 'geojson, geojsonl, csv'],
     [['check'], 'PROJECT', 'crownfall check --help'],
-  ])('%j', (args, near, valid) => {
-    const { code, stdout, stderr } = crownfall(args);
+  ])('%j', async (args, near, valid) => {
+    const { code, stdout, stderr } = await crownfallHere(args);
     expect(code).toBe(2);
     expect(stderr).toContain(near);
     expect(stderr).toContain(valid);

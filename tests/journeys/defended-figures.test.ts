@@ -2,6 +2,7 @@
 import { cpSync, existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
+import { crownfallHere } from './crownfall-here.ts';
 import { crownfall, SAMPLE, temporaryFolder } from './crownfall-process.ts';
 import { writeTinyTown } from './tiny-town.ts';
 
@@ -23,15 +24,17 @@ function expectCleanFolder(folder: string): void {
 describe('on the sample town', () => {
   const town = sampleCopy();
 
-  test('calibrate keeps k, reckon then says calibrated, and the range narrows', () => {
-    const reckoned = (): { calibrated: boolean; total: Record<string, number> } =>
-      JSON.parse(crownfall(['reckon', town, '--out', join(temporaryFolder(), 'out'), '--json', '--quiet']).stdout);
-    const before = reckoned();
-    const fitted = crownfall(['calibrate', town, '--json', '--quiet', '--chart', join(town, 'k.svg')]);
+  test('calibrate keeps k, reckon then says calibrated, and the range narrows', async () => {
+    const reckoned = async (): Promise<{ calibrated: boolean; total: Record<string, number> }> =>
+      JSON.parse(
+        (await crownfallHere(['reckon', town, '--out', join(temporaryFolder(), 'out'), '--json', '--quiet'])).stdout,
+      );
+    const before = await reckoned();
+    const fitted = await crownfallHere(['calibrate', town, '--json', '--quiet', '--chart', join(town, 'k.svg')]);
     expect(fitted.code).toBe(0);
     expectClean(fitted.stdout);
     expectClean(readFileSync(join(town, 'k.svg'), 'utf8'));
-    const after = reckoned();
+    const after = await reckoned();
     expect([before.calibrated, after.calibrated]).toEqual([false, true]);
     const width = ({ total }: typeof before): number =>
       (total.stained_hi80_m2 - total.stained_lo80_m2) / total.stained_m2;
@@ -40,7 +43,7 @@ describe('on the sample town', () => {
       join(town, 'ratings.csv'),
       `${readFileSync(join(town, 'ratings.csv'), 'utf8')}T0001,2026-05-15,R1,3,,none,none,,low,,,\n`,
     );
-    expect(crownfall(['check', town, '--quiet']).stdout).toContain('calibration-stale');
+    expect((await crownfallHere(['check', town, '--quiet'])).stdout).toContain('calibration-stale');
   });
 
   test('the digits do not depend on the workers', () => {
@@ -54,9 +57,9 @@ describe('on the sample town', () => {
     expect(run('3')).toBe(run('1'));
   });
 
-  test('raters: who reads high, in words; stored biases are used', () => {
+  test('raters: who reads high, in words; stored biases are used', async () => {
     const out = join(temporaryFolder(), 'raters');
-    const ending = crownfall(['raters', town, '--quiet', '--store', '--out', out]);
+    const ending = await crownfallHere(['raters', town, '--quiet', '--store', '--out', out]);
     expect(ending.code).toBe(0);
     expect(ending.stdout).toMatch(/R3 rates [\d.]+ points higher than R1/);
     expect(ending.stdout).toContain('R3 reads high');
@@ -64,16 +67,26 @@ describe('on the sample town', () => {
     expectCleanFolder(out);
     expect(existsSync(join(town, 'raters.json'))).toBe(true);
     // The truth behind the town has R3 eight points high, the mean of the three two points high.
-    const { biases } = JSON.parse(crownfall(['raters', town, '--quiet', '--json']).stdout);
+    const { biases } = JSON.parse((await crownfallHere(['raters', town, '--quiet', '--json'])).stdout);
     const r3 = biases.find(({ rater }: { rater: string }) => rater === 'R3');
     expect(Math.abs(r3.bias_pct - 6)).toBeLessThan(3 * r3.bias_se_pct);
   });
 
-  test('season: change, efficacy with reasons, hot spots, one page', () => {
+  test('season: change, efficacy with reasons, hot spots, one page', async () => {
     const out = join(temporaryFolder(), 'season');
     const treated = join(temporaryFolder(), 'treated.csv');
     writeFileSync(treated, 'tree_id\nT0034\nT0040\nT0041\nT9999\n');
-    const ending = crownfall(['season', town, '--quiet', '--treated', treated, '--draws', '100', '--out', out]);
+    const ending = await crownfallHere([
+      'season',
+      town,
+      '--quiet',
+      '--treated',
+      treated,
+      '--draws',
+      '100',
+      '--out',
+      out,
+    ]);
     expect(ending.code).toBe(0);
     expect(ending.stdout).toContain('Henderson–Tilton');
     expect(ending.stdout).toContain('T9999');
@@ -85,15 +98,17 @@ describe('on the sample town', () => {
       'season-spots.svg',
       'season.html',
     ]);
-    expectClean(crownfall(['season', town, '--quiet', '--json', '--draws', '0']).stdout);
+    expectClean((await crownfallHere(['season', town, '--quiet', '--json', '--draws', '0'])).stdout);
   });
 
-  test('sample: as many trees as wanted, none of them rated, the same for a seed', () => {
-    const run = () =>
-      JSON.parse(crownfall(['sample', town, '--trees', '25', '--draws', '100', '--quiet', '--json']).stdout);
-    const plan = run();
+  test('sample: as many trees as wanted, none of them rated, the same for a seed', async () => {
+    const run = async () =>
+      JSON.parse(
+        (await crownfallHere(['sample', town, '--trees', '25', '--draws', '100', '--quiet', '--json'])).stdout,
+      );
+    const plan = await run();
     expect(plan.list.length).toBe(25);
-    expect(run()).toEqual(plan);
+    expect(await run()).toEqual(plan);
     const ratings = readFileSync(join(town, 'ratings.csv'), 'utf8').split('\n');
     const rated = new Set(ratings.filter((line) => line.includes(',2026-')).map((line) => line.split(',')[0]));
     // A rating without a figure leaves a tree unrated: one such row is in the town.
@@ -106,28 +121,28 @@ describe('on the sample town', () => {
 describe('with too little', () => {
   const town = writeTinyTown(join(temporaryFolder(), 'tiny'));
 
-  test('calibrate says what is missing, keeps nothing and exits 1', () => {
-    const ending = crownfall(['calibrate', town, '--quiet']);
+  test('calibrate says what is missing, keeps nothing and exits 1', async () => {
+    const ending = await crownfallHere(['calibrate', town, '--quiet']);
     expect(ending.code).toBe(1);
     expect(ending.stdout).toMatch(/quadrats under rated crowns that stain: 0 of at least 10/);
     expect(existsSync(join(town, 'calibration.json'))).toBe(false);
   });
 
-  test('one rater has nothing to agree with; --store keeps nothing', () => {
-    const ending = crownfall(['raters', town, '--quiet', '--store']);
+  test('one rater has nothing to agree with; --store keeps nothing', async () => {
+    const ending = await crownfallHere(['raters', town, '--quiet', '--store']);
     expect(ending.code).toBe(1);
     expect(ending.stdout).toContain('one rater');
     expect(existsSync(join(town, 'raters.json'))).toBe(false);
   });
 
-  test('season without an earlier year asks for a day', () => {
-    const ending = crownfall(['season', town, '--quiet']);
+  test('season without an earlier year asks for a day', async () => {
+    const ending = await crownfallHere(['season', town, '--quiet']);
     expect(ending.code).toBe(2);
     expect(ending.stderr).toContain('first day');
   });
 
-  test('sample of a town whose trees are all rated says so', () => {
-    const ending = crownfall(['sample', town, '--quiet']);
+  test('sample of a town whose trees are all rated says so', async () => {
+    const ending = await crownfallHere(['sample', town, '--quiet']);
     expect(ending.code).toBe(0);
     expectClean(ending.stdout);
   });
@@ -137,8 +152,8 @@ describe('with too little', () => {
     ['season', '--before', '2026-13-40'],
     ['sample', '--within', '0'],
     ['reckon', '--workers', '0'],
-  ])('%s %s %s is wrong use', (command, option, value) => {
+  ])('%s %s %s is wrong use', async (command, option, value) => {
     const out = command === 'reckon' ? ['--out', join(temporaryFolder(), 'out')] : [];
-    expect(crownfall([command, town, ...out, option, value, '--quiet']).code).toBe(2);
+    expect((await crownfallHere([command, town, ...out, option, value, '--quiet'])).code).toBe(2);
   });
 });
