@@ -11,8 +11,8 @@ export default defineConfig({
     ],
     globalSetup: ['tests/temporary-home.ts'],
     setupFiles: ['tests/seeded-cases.ts', 'tests/temporary-folders-removed.ts'],
-    // One file per core at a time: the journeys start servers and browsers of their own.
-    maxWorkers: availableParallelism(),
+    // One file more than there are cores: journeys wait for their browsers much of the time.
+    maxWorkers: availableParallelism() + 1,
     // A page's figures come from its worker; on a busy machine that may take seconds.
     expect: { poll: { timeout: 20_000 } },
     testTimeout: 60_000,

@@ -42,7 +42,7 @@ describe.skipIf(chromium === undefined)('the viewer', () => {
   test(
     'draws pavement by stained share, crowns and ranks, and asks no other machine',
     async () => {
-      const { page, asked, complaints } = await open();
+      const { page, asked, complaints } = await open({ deviceScaleFactor: 1 });
       const picture = await page.locator('.map-holder').screenshot();
       for (const colour of Object.values(COLOURS)) {
         expect(await countPixels(page, picture, colour), colour).toBeGreaterThan(DRAWN_PIXELS);

@@ -73,7 +73,7 @@ export async function pictureOf(browser: Browser, url: string, scene: Scene, wid
   const viewport = WIDTHS.find((each) => each.width === width) ?? WIDTHS[0];
   const touch = width < 500 ? { isMobile: true, hasTouch: true } : {};
   const { colorScheme = 'light' } = scene;
-  const { page, context } = await openViewer(browser, url, { viewport, colorScheme, ...touch });
+  const { page, context } = await openViewer(browser, url, { viewport, colorScheme, deviceScaleFactor: 1, ...touch });
   await scene.show(page);
   // Tiles and fonts settle.
   await page.waitForTimeout(4000);
