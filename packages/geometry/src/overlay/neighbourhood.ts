@@ -75,12 +75,17 @@ export class Neighbourhood {
     this.layers.length = 0;
     this.partCount = 0;
     this.vertexCount = 0;
-    this.setFrame(piece);
-    if (!this.hasExtent) {
+    if (!this.turnTo(piece)) {
       return false;
     }
     this.add(piece, { role: MASK, number, ring: 0 });
     return true;
+  }
+
+  /** Takes the frame of a piece, for {@link reaches} alone; false when the piece has no extent. */
+  turnTo(piece: Region): boolean {
+    this.setFrame(piece);
+    return this.hasExtent;
   }
 
   /** Whether a box, given in the plane, can reach into the piece's own box. */

@@ -103,7 +103,7 @@ export class Scene {
   /** By the piece's own frame: a street aslant has a wide box that most crowns beside it touch and few reach. */
   private hasInReach(piece: number, box: Box): boolean {
     const { frame } = this;
-    return frame.begin(this.pieces[piece], piece) && frame.reaches(box);
+    return frame.turnTo(this.pieces[piece]) && frame.reaches(box);
   }
 
   private piecesNear(a: Box, b: Box): number[] {
