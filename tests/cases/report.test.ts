@@ -4,6 +4,7 @@ import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { PageList } from '@crownfall/sheets';
 import { PAPER } from '@crownfall/sheets';
+import { installedFonts } from '@crownfall/sheets/node';
 import { type openFonts, writePdf } from '@crownfall/sheets/pdf';
 import {
   contentText,
@@ -15,7 +16,6 @@ import {
 } from '@crownfall/sheets/report';
 import { describeReason, treatmentCautions } from '@crownfall/survey';
 import { beforeAll, describe, expect, test } from 'vitest';
-import { installedFonts } from '../../apps/cli/src/jobs/sheet/installed-fonts.ts';
 import { temporaryFolder } from '../temporary-folder.ts';
 import { type SampleReport, sampleReport } from './report-sample.ts';
 import { followed, type Trace } from './report-traces.ts';

@@ -41,10 +41,16 @@ export interface Reckoned {
  * Example: `const outcome = assess(input); if (!isStopped(outcome)) outcome.blocks[0].stainedM2.value` → 41.7 (m²).
  */
 export function assess(input: ProjectInput, options: AssessOptions = {}): Assessment | Stopped {
-  const { draws = 0, seed = 1, progress = noProgress } = options;
+  const { draws = 0, progress = noProgress } = options;
   expectDraws(draws);
   const reckoned = reckonProject(input, progress);
-  if (isStopped(reckoned)) return reckoned;
+  return isStopped(reckoned) ? reckoned : assessReckoned(reckoned, options);
+}
+
+/** The rest of {@link assess}: draws and results of a reckoned job, for a caller who asks more of the job than its outcome. */
+export function assessReckoned(reckoned: Reckoned, options: AssessOptions = {}): Assessment {
+  const { draws = 0, seed = 1, progress = noProgress } = options;
+  expectDraws(draws);
   progress('draws', 0, Math.max(1, draws));
   const drawn = draws > 0 ? drawnHere(drawWorkOf(reckoned, seed), draws, progress) : undefined;
   progress('draws', Math.max(1, draws), Math.max(1, draws));

@@ -1,6 +1,7 @@
 export {
   type AssessOptions,
   assess,
+  assessReckoned,
   drawWorkOf,
   finishedAssessment,
   isStopped,
@@ -28,6 +29,7 @@ export { type BloomCalendar, bloomCalendar } from './plan/bloom-calendar-of.ts';
 export type { Address } from './plan/notice-list.ts';
 export { type OfferBook, type OfferOptions, offersOf } from './plan/offers-of.ts';
 export { type PlanOptions, planWork } from './plan/plan-work.ts';
+export { treatmentReasons } from './plan/treatment-reasons.ts';
 export { type Progress, STAGES, type Stage } from './progress.ts';
 export { type BlockNotes, type Ranking, rank } from './rank-stage.ts';
 export { checkRaters, type RaterCheck } from './raters/check-raters.ts';

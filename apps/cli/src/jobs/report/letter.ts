@@ -1,12 +1,12 @@
 /** Reckons, plans, and writes the letter about one block. */
 import { isStopped } from '@crownfall/assessment';
 import type { PaperName } from '@crownfall/sheets';
+import { installedFonts } from '@crownfall/sheets/node';
 import { letterContent } from '@crownfall/sheets/report';
 import type { Language } from '@crownfall/survey';
 import { reportStopped } from '../../reports/stopped-report.ts';
 import { EXIT } from '../../terminal/failure.ts';
 import { progressOn } from '../../terminal/progress.ts';
-import { installedFonts } from '../sheet/installed-fonts.ts';
 import { writeContent } from './content-file.ts';
 import { type InputOptions, reportInput } from './report-input.ts';
 

@@ -1,12 +1,12 @@
 /** Reckons, plans, compares, and writes the report. */
 import { isStopped } from '@crownfall/assessment';
 import type { PaperName } from '@crownfall/sheets';
+import { installedFonts } from '@crownfall/sheets/node';
 import { fittedReport } from '@crownfall/sheets/report';
 import type { Language } from '@crownfall/survey';
 import { reportStopped } from '../../reports/stopped-report.ts';
 import { EXIT } from '../../terminal/failure.ts';
 import { progressOn } from '../../terminal/progress.ts';
-import { installedFonts } from '../sheet/installed-fonts.ts';
 import { writeContent } from './content-file.ts';
 import { followUp, type InputOptions, reportInput, type SeasonWish } from './report-input.ts';
 

@@ -1,10 +1,11 @@
 /** Reckons a project, lays out visit sheets, writes them as one PDF. */
 import { basename, dirname, resolve } from 'node:path';
-import { type Assessment, isStopped, offersOf, type Reckoned } from '@crownfall/assessment';
+import { type Assessment, isStopped, treatmentReasons } from '@crownfall/assessment';
 import { writeFiles } from '@crownfall/exchange/node';
 import { groundWanted, visitBook } from '@crownfall/sheets';
+import { installedFonts } from '@crownfall/sheets/node';
 import { writePdf } from '@crownfall/sheets/pdf';
-import { describeFinding, type Language, nearestWord, type Reason, readSurvey } from '@crownfall/survey';
+import { describeFinding, type Language, nearestWord, readSurvey } from '@crownfall/survey';
 import { reportStopped } from '../../reports/stopped-report.ts';
 import { EXIT } from '../../terminal/failure.ts';
 import { progressOn } from '../../terminal/progress.ts';
@@ -12,7 +13,6 @@ import { ownVersion } from '../../versions.ts';
 import type { CommonOptions } from '../job-options.ts';
 import { reckonedProject } from '../reckoned-project.ts';
 import { type GroundPictures, groundPictures } from './ground-pictures.ts';
-import { installedFonts } from './installed-fonts.ts';
 
 export interface SheetOptions extends CommonOptions {
   readonly block?: readonly string[];
@@ -55,7 +55,7 @@ export async function sheet(project: string, options: SheetOptions): Promise<num
         blockIds,
         createdAt: `${outcome.run.asOf ?? `${outcome.season}-01-01`}T00:00:00Z`,
         version: ownVersion(),
-        reasonsOf: reasonsAgainstTreatment(job),
+        reasonsOf: treatmentReasons(job),
         ...(pictures === null ? {} : { imageryOf: (id) => pictures.byBlock.get(id) }),
         ...(link === undefined ? {} : { linkOf: (id) => link.replaceAll('{block}', encodeURIComponent(id)) }),
       },
@@ -71,13 +71,6 @@ export async function sheet(project: string, options: SheetOptions): Promise<num
   } finally {
     progress.end();
   }
-}
-
-/** By block; what a price list lacks is no reason on the spot. */
-function reasonsAgainstTreatment(job: Reckoned): (blockId: string) => readonly Reason[] | undefined {
-  const treat = offersOf(job).offers.filter(({ action }) => action === 'treat');
-  const byBlock = new Map(treat.map(({ blockId, forbidden }) => [blockId, forbidden]));
-  return (blockId) => byBlock.get(blockId)?.filter(({ code }) => code !== 'price-missing');
 }
 
 function wantedOf(outcome: Assessment, blockIds: readonly string[], { paper }: SheetOptions) {
