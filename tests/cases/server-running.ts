@@ -12,7 +12,7 @@ import { Gate } from '../../apps/server/src/people/gate.ts';
 import type { Person } from '../../apps/server/src/people/people-file.ts';
 import { PhotoShelf } from '../../apps/server/src/photos/photo-shelf.ts';
 import { LiveProject } from '../../apps/server/src/project/live-project.ts';
-import { placeOf } from '../../apps/server/src/project/project-place.ts';
+import { folderOf, placeOf } from '../../apps/server/src/project/project-place.ts';
 import { FollowingFigures } from '../../apps/server/src/reckoning/following-figures.ts';
 import { Reckoner } from '../../apps/server/src/reckoning/reckoner.ts';
 import { temporaryFolder } from '../journeys/crownfall-process.ts';
@@ -77,6 +77,7 @@ export async function runServer(project: string, { people, publicUrl }: RunOptio
   mkdirSync(viewerDir);
   const app = await buildApp({
     live,
+    folder: await folderOf(place),
     viewerDir,
     host: '127.0.0.1',
     gate: people === undefined ? null : new Gate(() => people),

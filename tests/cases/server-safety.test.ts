@@ -50,6 +50,7 @@ describe('people and roles', () => {
     '/api/layers/blocks.geojson',
     '/api/records/crowns',
     '/api/changes',
+    '/api/imagery/aerial.tif',
     '/api/openapi.json',
     '/ogc',
     '/ogc/collections/crowns/items',
@@ -133,10 +134,25 @@ describe('people and roles', () => {
   });
 });
 
+/** The head of a TIFF and some bytes: the server looks no further. */
+const PICTURE = Buffer.concat([Buffer.from('II*\0'), Buffer.from(Array.from({ length: 996 }, (_, i) => i % 251))]);
+
+/** A town that lists a picture, a file that is none, and one that is not there. */
+function picturedTown(): string {
+  const folder = town();
+  writeFileSync(join(folder, 'flown #1.tif'), PICTURE);
+  writeFileSync(join(folder, 'notes.tif'), 'no picture');
+  const path = join(folder, 'project.json');
+  const project = JSON.parse(readFileSync(path, 'utf8'));
+  project.layers.imagery = ['flown #1.tif', 'notes.tif', 'gone.tif'].map((name) => join(folder, name));
+  writeFileSync(path, JSON.stringify(project));
+  return folder;
+}
+
 describe('on this machine alone', () => {
   let running: Running;
   beforeAll(async () => {
-    running = await runServer(await packedProject(town()));
+    running = await runServer(await packedProject(picturedTown()));
   });
   afterAll(() => running?.close());
 
@@ -195,6 +211,27 @@ describe('on this machine alone', () => {
       const { headers } = await call(`${running.url}${path}`, 'GET');
       expect(headers.get('content-type')).toMatch(/^application\/(geo\+)?json/);
     }
+  });
+
+  test('a picture of the project is given in parts, and nothing else that lies about', async () => {
+    const ask = (name: string, range?: string) =>
+      fetch(`${running.url}/api/imagery/${encodeURIComponent(name)}`, { headers: range ? { range } : {} });
+    expect((await call(`${running.url}/api/project`, 'GET')).body.imagery).toEqual(['flown #1.tif']);
+    // RFC 9110, 14.2, 14.4, 15.3.7 and 15.5.17.
+    const part = await ask('flown #1.tif', 'bytes=4-9');
+    expect([part.status, part.headers.get('content-range')]).toEqual([206, 'bytes 4-9/1000']);
+    expect(Buffer.from(await part.arrayBuffer())).toEqual(PICTURE.subarray(4, 10));
+    expect(part.headers.get('content-type')).toBe('image/tiff');
+    expect(part.headers.get('cache-control')).toBe('private, no-cache');
+    const tail = await ask('flown #1.tif', 'bytes=990-5000');
+    expect([tail.status, tail.headers.get('content-range')]).toEqual([206, 'bytes 990-999/1000']);
+    const beyond = await ask('flown #1.tif', 'bytes=1000-1001');
+    expect([beyond.status, beyond.headers.get('content-range')]).toEqual([416, 'bytes */1000']);
+    expect(((await beyond.json()) as { code: string }).code).toBe('beyond-its-end');
+    const whole = await ask('flown #1.tif');
+    expect([whole.status, (await whole.arrayBuffer()).byteLength]).toEqual([200, 1000]);
+    for (const name of ['notes.tif', 'gone.tif', 'project.json', '../notes.tif', '../town/project.json'])
+      expect((await ask(name)).status, name).toBe(404);
   });
 
   test.each([

@@ -54,6 +54,16 @@ describe.skipIf(missing)('GDAL as a client', () => {
     for (const name of ['crowns', 'pavement', 'blocks']) expect(stdout).toContain(name);
   });
 
+  test('reads the project’s picture in parts, to the digit', async () => {
+    const told = async (path: string): Promise<{ size: unknown; bands: unknown }> => {
+      const { size, bands } = JSON.parse((await ogr('gdalinfo', '-json', '-checksum', path)).stdout);
+      return { size, bands };
+    };
+    expect(await told(`/vsicurl/${running.url}/api/imagery/aerial.tif`)).toEqual(
+      await told(join(SAMPLE, 'aerial.tif')),
+    );
+  });
+
   test.each(['crowns', 'pavement', 'blocks'])('counts, places and types of %s', async (name) => {
     const { stdout, stderr } = await ogr('ogrinfo', '-so', source(), name);
     expect(stderr).toBe('');

@@ -13,6 +13,8 @@ import { answerError, tellErrors } from './http/answers.ts';
 import { ApiBook } from './http/api-book.ts';
 import { type LogLine, logFault, logRequests } from './http/log.ts';
 import { validators } from './http/validators.ts';
+import { imageryRoutes } from './imagery/imagery-routes.ts';
+import { ImageryShelf } from './imagery/imagery-shelf.ts';
 import { ogcRoutes } from './ogc/ogc-routes.ts';
 import type { Gate } from './people/gate.ts';
 import { logInRoutes } from './people/log-in-routes.ts';
@@ -22,6 +24,8 @@ import type { LiveProject } from './project/live-project.ts';
 
 export interface AppOptions {
   readonly live: LiveProject;
+  /** Where the paths of its pictures start. */
+  readonly folder: string;
   /** Folder of the built viewer. */
   readonly viewerDir: string;
   /** The address that will be listened on; a loopback address also restricts the names that are answered to. */
@@ -64,7 +68,9 @@ export async function buildApp(options: AppOptions): Promise<App> {
   app.setValidatorCompiler(validators());
   app.removeContentTypeParser('text/plain');
   const book = new ApiBook(app);
-  projectRoutes(book, live, options.background ?? null);
+  const imagery = new ImageryShelf(options.folder, () => live.figures.now.imagery);
+  projectRoutes(book, live, { imagery, background: options.background ?? null });
+  imageryRoutes(book, imagery);
   recordRoutes(book, live);
   editRoutes(book, live);
   visitRoutes(book, live);

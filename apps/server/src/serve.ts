@@ -16,6 +16,7 @@ import { PeopleWatch } from './people/people-watch.ts';
 import { PhotoShelf } from './photos/photo-shelf.ts';
 import { LiveProject } from './project/live-project.ts';
 import { openStore } from './project/open-store.ts';
+import { folderOf } from './project/project-place.ts';
 import { FollowingFigures } from './reckoning/following-figures.ts';
 import { Reckoner } from './reckoning/reckoner.ts';
 import type { Wish } from './wish.ts';
@@ -66,6 +67,7 @@ async function appOptions(
   );
   return {
     live,
+    folder: await folderOf(wish.place),
     viewerDir: VIEWER_DIR,
     host: wish.host,
     gate: watch && new Gate(() => watch.people),

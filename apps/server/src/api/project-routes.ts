@@ -3,9 +3,15 @@ import type { FastifyReply } from 'fastify';
 import { LAYER_NAMES, type LayerName } from '../figures/figures.ts';
 import { askerOf } from '../http/access.ts';
 import type { ApiBook } from '../http/api-book.ts';
+import type { ImageryShelf } from '../imagery/imagery-shelf.ts';
 import type { LiveProject } from '../project/live-project.ts';
 
-export function projectRoutes(book: ApiBook, live: LiveProject, background: string | null): void {
+interface Beside {
+  readonly imagery: ImageryShelf;
+  readonly background: string | null;
+}
+
+export function projectRoutes(book: ApiBook, live: LiveProject, { imagery, background }: Beside): void {
   book.add({
     method: 'GET',
     path: '/api/health',
@@ -32,13 +38,14 @@ export function projectRoutes(book: ApiBook, live: LiveProject, background: stri
     path: '/api/project',
     needs: 'reader',
     summary: 'What the project is, who asks, and what they may do.',
-    answers: { 200: 'Title, layers, asker.' },
+    answers: { 200: 'Title, layers, names of its imagery, asker.' },
     handler: async (request) => ({
       title: live.figures.now.title,
       asker: askerOf(request),
       writable: live.writable,
       layers: live.storing ? await live.reading().layers() : null,
       figures: live.figures.state,
+      imagery: await imagery.names(),
       background,
     }),
   });

@@ -13,6 +13,8 @@ export interface Figures {
   /** Number of the last edit that these figures hold; 0 for a project without a journal. */
   readonly journal: number;
   readonly title: string;
+  /** Paths of its pictures, as the project gives them. */
+  readonly imagery: readonly string[];
   /** Figures, score parts and findings as JSON, without outlines. */
   readonly assessment: Uint8Array;
   readonly layers: Readonly<Record<LayerName, Uint8Array>>;

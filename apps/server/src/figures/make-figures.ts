@@ -39,7 +39,9 @@ export function makeFigures(input: ProjectInput, journal: number): Reckoning {
   const bounds = boundsOf(assessment);
   const text = JSON.stringify({ journal, ...figuresOf(assessment, bounds) });
   const collections = collectionsOf(assessment, input);
-  return { figures: { journal, title: assessment.title, assessment: bytes(text), layers, collections, bounds } };
+  const { title } = assessment;
+  const { imagery } = input;
+  return { figures: { journal, title, imagery, assessment: bytes(text), layers, collections, bounds } };
 }
 
 /** The memory of figures that may be handed over to another thread without a copy. */

@@ -11,6 +11,7 @@ const WORDS: Readonly<Record<number, string>> = {
   413: 'too-large',
   414: 'address-too-long',
   415: 'media-type',
+  416: 'beyond-its-end',
   431: 'head-too-large',
 };
 
@@ -30,12 +31,20 @@ export function answerError(
   onFault: (error: unknown, request: FastifyRequest) => void,
 ): FastifyReply {
   if (error instanceof Refusal) return refuse(request, reply, error);
-  const { statusCode, validation, message } = error as FastifyError;
+  const {
+    statusCode,
+    validation,
+    message,
+    headers = {},
+  } = error as FastifyError & { headers?: Record<string, string> };
   if (validation !== undefined) {
     return reply.code(400).send({ code: 'invalid-request', description: `${message}.` });
   }
   if (statusCode !== undefined && statusCode >= 400 && statusCode < 500) {
-    return reply.code(statusCode).send({ code: WORDS[statusCode] ?? 'refused', description: message });
+    return reply
+      .code(statusCode)
+      .headers(headers)
+      .send({ code: WORDS[statusCode] ?? 'refused', description: message });
   }
   onFault(error, request);
   if (error instanceof Outage) {

@@ -31,7 +31,7 @@ interface LocalFile {
 export async function openFile(place: ProjectPlace, path: string): Promise<ReadableStream<Uint8Array> | null> {
   if (place.kind === 'local') return localFile(place, path)?.stream() ?? null;
   if (place.kind === 'store') return null;
-  const response = await fetch(place.base + encodeURI(path)).catch(() => null);
+  const response = await fetch(addressOf(place.base, path)).catch(() => null);
   // A server without that file may answer with its page.
   const isPage = /text\/html/.test(response?.headers.get('content-type') ?? '');
   return response?.ok && !isPage ? response.body : null;
@@ -46,13 +46,15 @@ export async function readPart(place: ProjectPlace, path: string, start: number,
   }
   if (place.kind === 'store') throw new Error('The server does not hand out this file.');
   const range = `bytes=${start}-${start + length - 1}`;
-  const response = await fetch(place.base + encodeURI(path), { headers: { range } });
+  const response = await fetch(addressOf(place.base, path), { headers: { range } });
   if (response.status === 416) return new Uint8Array();
   if (!response.ok) throw new Error(`The server answered ${response.status} for ${path}.`);
   const bytes = new Uint8Array(await response.arrayBuffer());
   // Status 200 is the whole file: a server that knows no ranges.
   return response.status === 206 ? bytes : bytes.subarray(start, start + length);
 }
+
+const addressOf = (base: string, path: string): string => base + path.split('/').map(encodeURIComponent).join('/');
 
 /**
  * Chosen files as a project: `project.json` may lie in a folder, and the others are named from there. Null without one.

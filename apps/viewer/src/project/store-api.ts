@@ -1,12 +1,14 @@
 /** The server's store over HTTP: who asks, edits with the version seen, conflicts, and news as it happens. */
 import type { StoreEdit } from '../edits/outbox.ts';
 import type { StoreFeature } from '../reckoning/read-store.ts';
-import type { StoreLayer } from './project-files.ts';
+import type { ProjectPlace, StoreLayer } from './project-files.ts';
 
 export interface StoreHead {
   /** Null when the server serves a project of files, which takes no edits. */
   readonly layers: readonly StoreLayer[] | null;
   readonly writable: boolean;
+  /** Names of the project's pictures. */
+  readonly imagery: readonly string[];
   /** Address of background tiles that the server allows; null: none. */
   readonly background: string | null;
   readonly asker: { readonly name: string; readonly role: string };
@@ -51,6 +53,14 @@ export class RefusedError extends Error {}
 export async function storeHead(): Promise<StoreHead | null> {
   const response = await fetch('/api/project').catch(() => null);
   return response?.ok ? ((await response.json()) as StoreHead) : null;
+}
+
+/** Where the pictures of a served project are read, part by part. Whole, because workers stand elsewhere. */
+export function servedImagery({ imagery = [] }: StoreHead): {
+  readonly imagery: readonly string[];
+  readonly imageryPlace: ProjectPlace;
+} {
+  return { imagery, imageryPlace: { kind: 'http', base: new URL('/api/imagery/', document.baseURI).href } };
 }
 
 /** Number of the newest change of the store. */

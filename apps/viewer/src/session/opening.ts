@@ -4,7 +4,7 @@ import { NO_OUTBOX } from '../edits/outbox.ts';
 import type { Project } from '../project/project.ts';
 import { localProject, type ProjectPlace, type StoreLayer } from '../project/project-files.ts';
 import { type ServedResults, servedResults } from '../project/served-results.ts';
-import { newestChange, type StoreHead, storeHead } from '../project/store-api.ts';
+import { newestChange, type StoreHead, servedImagery, storeHead } from '../project/store-api.ts';
 import type { Opened } from '../reckoning/messages.ts';
 import { editsInForce, weighing, wordsOf } from '../state/derived-state.ts';
 import { changeSketch } from './drawing.ts';
@@ -28,7 +28,8 @@ export async function openProject(session: Session): Promise<void> {
     const stored = head?.layers && head.writable && head.asker.role !== 'reader';
     if (stored) await takeUpShared(session, `store:${shown.project.title}`, head.asker);
     else await takeUp(session, `served:${shown.project.title}`);
-    session.store.change({ ...shown, status: 'ready', servedBackground: head?.background ?? null });
+    const pictures = head ? servedImagery(head) : {};
+    session.store.change({ ...shown, ...pictures, status: 'ready', servedBackground: head?.background ?? null });
     if (head?.layers) await openStore(session, served, placeOf(shown.project, head.layers));
     else await makeEditable(session, shown.project);
   } catch (error) {
@@ -121,7 +122,8 @@ async function openedAt(
 
 async function allowEditing(session: Session, opened: Opened & { stopped: false }, place: ProjectPlace): Promise<void> {
   const { store } = session;
-  store.change({ imagery: opened.imagery, imageryPlace: place });
+  // A server hands out its project's own pictures.
+  if (store.get().imagery.length === 0) store.change({ imagery: opened.imagery, imageryPlace: place });
   if (editsInForce(store.get()).length > 0) await applyRecords(session);
   const weights = weighing(store.get());
   if (weights) await session.reckoner.ask('weigh', weights);
