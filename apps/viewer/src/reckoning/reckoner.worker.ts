@@ -27,6 +27,7 @@ const ANSWERS: {
   },
   season: () => opened().earlierSeason(),
   calibration: () => import('./calibration-shown.ts').then(({ calibrationShown }) => calibrationShown(opened().seen())),
+  sheets: (wish) => import('./sheet-maker.ts').then(({ makeSheets }) => makeSheets(opened().seen(), wish)),
   report: (wish) => import('./report-maker.ts').then(({ makeReport }) => makeReport(opened().seen(), wish)),
   plan: (settings) => import('./plan-maker.ts').then(({ makePlan }) => makePlan(opened(), settings)),
   preview: ({ treeId, record }) => opened().preview(treeId, record),

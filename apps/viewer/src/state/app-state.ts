@@ -1,6 +1,7 @@
 /** Everything the screen shows, as plain data. What follows from it is in `derived-state.ts`. */
 import type { CrownPreview } from '@crownfall/assessment';
 import type { Finding } from '@crownfall/geometry';
+import type { PaperName } from '@crownfall/sheets';
 import type { PlanSettings } from '@crownfall/survey';
 import type { Weighing } from '../edits/edit.ts';
 import { type History, NO_HISTORY } from '../edits/history.ts';
@@ -94,6 +95,10 @@ export interface AppState {
   /** Null: as the project's settings say. */
   readonly planSettings: PlanSettings | null;
   readonly planning: Planning;
+  /** Blocks of the day's visits, as they were chosen. */
+  readonly day: readonly string[];
+  /** Null: as the units say. */
+  readonly paper: PaperName | null;
   /** Null: not reckoned yet. It holds for the figures in `seasonOf`. */
   readonly earlierSeason: EarlierSeason | 'none' | null;
   readonly seasonOf: Project | null;
@@ -133,6 +138,8 @@ export const FIRST_STATE: AppState = {
   ratingDraft: null,
   planSettings: null,
   planning: { state: 'none' },
+  day: [],
+  paper: null,
   earlierSeason: null,
   seasonOf: null,
   split: false,
