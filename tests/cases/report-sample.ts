@@ -9,13 +9,12 @@ import {
   reckonProject,
   reviewSeason,
 } from '@crownfall/assessment';
-import { resultFiles } from '@crownfall/exchange';
+import { planFiles, resultFiles } from '@crownfall/exchange';
 import { readProject } from '@crownfall/exchange/node';
-import { highsSolver } from '@crownfall/priority';
+import { highsSolver, weightShiftToChangeTop } from '@crownfall/priority';
 import type { ReportInput } from '@crownfall/sheets/report';
 import { readSurvey } from '@crownfall/survey';
 import loadHighs from 'highs';
-import { planFiles } from '../../apps/cli/src/reports/plan-tables.ts';
 import { seasonJson } from '../../apps/cli/src/reports/season-report.ts';
 import { SAMPLE } from '../journeys/crownfall-process.ts';
 
@@ -45,6 +44,7 @@ export async function sampleReport(): Promise<SampleReport> {
     }));
   const plan = planWork(reckoned, { solve: highsSolver(await loadHighs()), draws: DRAWS, addresses });
   if (!plan.feasible) throw new Error('the sample town cannot be planned');
+  const shifts = weightShiftToChangeTop(assessment.blocks, reckoned.settings.priority.top_n);
   const { survey } = readSurvey(project);
   const run = { program: 'crownfall test', inputs: project.sources };
   const facts = { inputs: project.sources, versions: {}, timings: {} };
@@ -52,7 +52,7 @@ export async function sampleReport(): Promise<SampleReport> {
     ({ name, text }) => [name, [...(text as Iterable<string>)].join('')] as const,
   );
   return {
-    input: { assessment, season, plan, records: survey, run },
+    input: { assessment, shifts, season, plan, records: survey, run },
     files: new Map([...texts, ['season --json', JSON.stringify(seasonJson(season))]]),
   };
 }

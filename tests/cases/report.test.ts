@@ -64,7 +64,7 @@ describe('figures', () => {
       const shown = numbersIn(text.replace(/^<0\.1 %$/, '0.0 %'));
       expect(shown.length, text).toBe(from.length);
       for (const [i, trace] of from.entries()) {
-        const isArea = /_m2|M2$/.test(trace.column.replace('nearest_m', '')) && trace.per === undefined;
+        const isArea = /_m2|M2/.test(trace.column.replace('nearest_m', '')) && trace.per === undefined;
         const isLength = /nearest_m|distance_m/.test(trace.column);
         const perUnit = units === 'us' && isArea ? M2_PER_FT2 : units === 'us' && isLength ? 0.3048 : 1;
         const isShare = trace.per !== undefined || /share/.test(trace.column);
@@ -231,6 +231,46 @@ describe('pages', () => {
     const { pages, content } = of(language, paper);
     const second = content.parts.find((part) => part.part === 'heading' && part.newPage === true);
     expect(pages.pages[1].bookmark).toBe(second?.part === 'heading' ? second.text : '');
+  });
+});
+
+describe('a report without a plan', () => {
+  const bare = (language: 'en' | 'es') => {
+    const { plan, ...input } = sample.input;
+    return fittedReport(input, { language }, { paper: 'letter', fonts });
+  };
+
+  test.each(LANGUAGES)('says so, and ranks and explains all the same (%s)', (language) => {
+    const content = bare(language);
+    const text = contentText(content).replace(/\s+/g, ' ');
+    expect(text).toContain(
+      language === 'en' ? 'No plan was made for this report.' : 'No se hizo un plan para este informe.',
+    );
+    const headings = content.parts.flatMap((part) => (part.part === 'heading' ? [part.text] : []));
+    const whole = of(language, 'letter').content.parts.flatMap((part) => (part.part === 'heading' ? [part.text] : []));
+    expect(headings).not.toContain(language === 'en' ? 'The plan' : 'El plan');
+    expect(headings).not.toContain(language === 'en' ? 'Safety' : 'Seguridad');
+    // Nothing else goes with it.
+    expect(whole.filter((heading) => headings.includes(heading))).toEqual(headings);
+    expect(headings.length).toBeGreaterThan(6);
+    const figures = content.parts.flatMap((part) => (part.part === 'key-figures' ? part.figures : []));
+    expect(figures.length).toBe(3);
+    for (const { range } of figures) expect(range).not.toBeNull();
+    // No figure comes from files that were never written.
+    expect(JSON.stringify(content.parts)).not.toMatch(/"file":"(plan|notices)\./);
+  });
+
+  test('each figure is found again in the files of the run, and the first page holds all that is its own', () => {
+    const content = bare('en');
+    const html = reportHtml(content, { paper: 'letter' });
+    const froms = [...html.matchAll(/data-from="([^"]*)"/g)].flatMap(
+      ([, from]) => JSON.parse(from.replaceAll('&quot;', '"').replaceAll('&amp;', '&')) as Trace[],
+    );
+    expect(froms.length).toBeGreaterThan(200);
+    for (const trace of froms) expect(Number.isFinite(followed(trace, sample.files)), JSON.stringify(trace)).toBe(true);
+    const { pages } = reportPages(content, { paper: 'letter', fonts, createdAt: '2026-05-21T08:00:00Z' });
+    const second = content.parts.find((part) => part.part === 'heading' && part.newPage === true);
+    expect(pages[1].bookmark).toBe(second?.part === 'heading' ? second.text : '');
   });
 });
 

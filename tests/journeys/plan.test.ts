@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { isStopped, planWork, reckonProject } from '@crownfall/assessment';
 import { readProject } from '@crownfall/exchange/node';
 import { highsSolver, type Solver } from '@crownfall/priority';
-import { describeReason } from '@crownfall/survey';
+import { briefCaution, describeReason, treatmentCautions } from '@crownfall/survey';
 import loadHighs from 'highs';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { blockReport } from '../../apps/cli/src/reports/plan-block-report.ts';
@@ -127,7 +127,7 @@ describe('the sample town', () => {
     expect(out).toMatch(/1,000 USD more would avoid \d/);
     expect(out).toMatch(/Treatment in bloom may be done in 3 blocks: B13, B28, B29/);
     expect(out).toContain('Bees were at the flowers on 2026-05-17: B23');
-    expect(out).toContain('Rotation: B13 was treated on 2025-05-16');
+    expect(out).toMatch(/Rotation: B13: .* has the mode-of-action group .* on 2025-05-16 \(last season\)/);
     expect(out).toContain('Only a licensed applicator treats.');
     expect(out).toContain('Left alone:');
   });
@@ -145,7 +145,20 @@ describe('the sample town', () => {
     // Addresses within 20 m of treated crowns, each with its distance.
     const notices = readFileSync(join(written, 'notices.csv'), 'utf8').trim().split(/\r?\n/).slice(1);
     expect(notices.length).toBe(plan.notices);
-    for (const row of notices) expect(Number(row.split(',').at(-1))).toBeLessThanOrEqual(20);
+    for (const row of notices) {
+      const [, metres] = row.match(/,([\d.]+),"?The product label/) ?? [];
+      expect(Number(metres)).toBeLessThanOrEqual(20);
+    }
+    // What names a treatment says what governs it, row by row.
+    const caution = briefCaution('en');
+    expect(rows.slice(1).every((row) => row.includes(caution))).toBe(true);
+    expect(plan.cautions).toEqual(treatmentCautions('en'));
+    const map = JSON.parse(readFileSync(join(written, 'plan.geojson'), 'utf8'));
+    expect(map.features.length).toBe(plan.blocks.length);
+    for (const { properties, geometry } of map.features) {
+      expect(properties.caution).toBe(caution);
+      expect(geometry.type).toMatch(/Polygon$/);
+    }
   });
 
   test('constraints that clash are named, and the exit code says that there is no plan', () => {

@@ -1,5 +1,6 @@
 export { type ByteStream, oneChunk } from './byte-stream.ts';
 export { readCsv } from './csv/read-csv.ts';
+export { readTable } from './csv/read-table.ts';
 export { type CsvRecord, writeCsv } from './csv/write-csv.ts';
 export { geopackageFile } from './formats/geopackage/geopackage-file.ts';
 export { type LayerStream, type LayerStreamEnd, streamLayer } from './formats/stream-layer.ts';
@@ -17,6 +18,8 @@ export {
 } from './inventory/inventory-mapping.ts';
 export type { AdoptionSummary } from './inventory/row-report.ts';
 export type { LayerEntry, LayerReading, LayerSource, RandomAccess } from './layer-reading.ts';
+export { type PlanFile, type PlanFileOptions, planFiles, planJson } from './plan/plan-files.ts';
+export { type DayTemperature, readAddresses, readTemperatures } from './plan/plan-input.ts';
 export { type LayerFormat, READABLE_FORMATS, type WrittenFormat, writtenFormat } from './project/layer-format.ts';
 export { type LayerText, layerText } from './project/layer-text.ts';
 export { type ProjectFile, readProjectFile } from './project/project-file.ts';

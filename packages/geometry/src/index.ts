@@ -17,6 +17,9 @@ export type { CoordinateSystem, DatumReading } from './crs/coordinate-system.ts'
 export { type CrsFinding, isCrsFinding, resolveCrs } from './crs/resolve-crs.ts';
 export type { Finding, GeometryFindingCode, Place } from './finding.ts';
 export { type WidenOptions, widenLine } from './line/widen-line.ts';
+export { chainsOf, closedChains } from './near/chains-of.ts';
+export { groundWithin } from './near/ground-within.ts';
+export { type Chains, type NearestPair, nearestPair } from './near/nearest-pair.ts';
 export { cleanRegion } from './offset/clean-region.ts';
 export { type DriftRing, falloutZone, type Wind } from './offset/fallout-zone.ts';
 export { offsetRegion, translated } from './offset/offset-region.ts';

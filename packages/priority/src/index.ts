@@ -8,6 +8,7 @@ export {
   placeOpening,
 } from './bloom/bloom-forecast.ts';
 export { type BloomWindow, bloomWindowOf, type DayRange } from './bloom/bloom-window.ts';
+export { calendarSpans, dayRangeText } from './bloom/calendar-spans.ts';
 export { type CalendarSpan, icalendarOf } from './bloom/icalendar.ts';
 export { bloomStateOf, stateOf } from './bloom-state.ts';
 export {

@@ -1,6 +1,8 @@
+export { BLOOM_WORDS, type BloomWords } from './catalogue/bloom-words.ts';
 export { CATALOGUES, describeFinding, type FindingWords } from './catalogue/describe-finding.ts';
 export {
   actionName,
+  briefCaution,
   CAUTION_CODES,
   type CautionCode,
   type Constraint,
@@ -9,6 +11,8 @@ export {
   REASON_CODES,
   type Reason,
   type ReasonCode,
+  type Rotation,
+  rotationReminder,
   treatmentCautions,
 } from './catalogue/plan-words.ts';
 export type { Catalogue, Language, Words } from './catalogue/words.ts';

@@ -1,5 +1,5 @@
 /** `crownfall bloom`: the bloom window of each block, as a list and as a calendar file. */
-import type { Command } from 'commander';
+import { type Command, Option } from 'commander';
 import type { BloomCommandOptions } from '../jobs/bloom.ts';
 import { type Finish, projectCommand, withCommonOptions } from './common-options.ts';
 
@@ -16,6 +16,7 @@ export function bloomCommand(finish: Finish): Command {
     .summary('list the bloom windows; write them as a calendar')
     .option('--temperatures <FILE.csv>', 'daily temperatures: date, tmin_c, tmax_c')
     .option('--calendar <FILE.ics>', 'write the windows as iCalendar')
+    .addOption(new Option('--language <CODE>', 'language of the calendar').choices(['en', 'es']).default('en'))
     .action(async (project: string, options: BloomCommandOptions) => {
       const { bloom } = await import('../jobs/bloom.ts');
       finish(await bloom(project, options));

@@ -29,7 +29,7 @@ export function planCommand(finish: Finish): Command {
       20,
     )
     .option('--rows <N>', 'blocks to print; the files hold all of them', wholeFrom(1), 20)
-    .option('--out <DIR>', 'folder for plan.csv, plan.json and notices.csv')
+    .option('--out <DIR>', 'folder for plan.csv, plan.json, plan.geojson and notices.csv')
     .action(async (project: string, options: PlanCommandOptions) => {
       const { plan } = await import('../jobs/plan.ts');
       finish(await plan(project, options));

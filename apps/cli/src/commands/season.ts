@@ -1,6 +1,6 @@
 /** `crownfall season`: what changed between two days, and did the treatment work? */
 import type { Command } from 'commander';
-import { InvalidArgumentError } from 'commander';
+import { InvalidArgumentError, Option } from 'commander';
 import type { SeasonCommandOptions } from '../jobs/season.ts';
 import { type Finish, projectCommand, wholeFrom, withCommonOptions } from './common-options.ts';
 
@@ -25,6 +25,7 @@ export function seasonCommand(finish: Finish): Command {
     .option('--draws <N>', 'random draws for the ranges of change: 0 for none, else at least 100', wholeFrom(0), 500)
     .option('--seed <N>', 'start of the random numbers', wholeFrom(0), 1)
     .option('--out <DIR>', 'folder for a one-page summary and its charts')
+    .addOption(new Option('--language <CODE>', 'of the report').choices(['en', 'es']).default('en'))
     .action(async (project: string, options: SeasonCommandOptions) => {
       const { season } = await import('../jobs/season.ts');
       finish(await season(project, options));

@@ -1,16 +1,18 @@
 /** Plans the season, prints the plan, writes it when asked to. */
+import { readFile } from 'node:fs/promises';
+import { basename } from 'node:path';
 import { isStopped, offersOf, type PlanOptions, planWork, type Reckoned } from '@crownfall/assessment';
+import { degree, geometryToJson, planFiles, planJson, readAddresses, readTemperatures } from '@crownfall/exchange';
 import { writeFiles } from '@crownfall/exchange/node';
 import { highsSolver } from '@crownfall/priority';
 import loadHighs from 'highs';
 import { blockReport } from '../reports/plan-block-report.ts';
 import { clashReport, planReport } from '../reports/plan-report.ts';
-import { planFiles, planJson } from '../reports/plan-tables.ts';
 import { reportStopped } from '../reports/stopped-report.ts';
 import { EXIT } from '../terminal/failure.ts';
 import { progressOn } from '../terminal/progress.ts';
 import type { CommonOptions } from './job-options.ts';
-import { fileBeside, readAddresses, readTemperatures } from './plan-files.ts';
+import { fileBeside } from './plan-files.ts';
 import { reckonedHere } from './reckoned-here.ts';
 
 export interface PlanCommandOptions extends CommonOptions {
@@ -41,7 +43,8 @@ export async function plan(project: string, options: PlanCommandOptions): Promis
     progress.stage('Choosing', 0.5);
     const found = planWork(outcome, { ...asked, book });
     progress.end();
-    if (options.out !== undefined && found.feasible) await writeFiles(options.out, planFiles(found));
+    if (options.out !== undefined && found.feasible)
+      await writeFiles(options.out, planFiles(found, { outlines: outlinesOf(outcome) }));
     const words = found.feasible
       ? options.block === undefined
         ? planReport(found, options)
@@ -52,6 +55,10 @@ export async function plan(project: string, options: PlanCommandOptions): Promis
   } finally {
     progress.end();
   }
+}
+
+function outlinesOf({ stages: { ground } }: Reckoned) {
+  return new Map(ground.blocks.map(({ blockId, geometry }) => [blockId, geometryToJson(geometry, degree)]));
 }
 
 export async function planOptions(
@@ -68,8 +75,10 @@ export async function planOptions(
     draws: options.draws,
     seed: options.seed,
     seconds: options.seconds,
-    ...(temperatures === null ? {} : { temperatures: await readTemperatures(temperatures) }),
-    ...(addresses === null ? {} : { addresses: await readAddresses(addresses) }),
+    ...(temperatures === null
+      ? {}
+      : { temperatures: await readTemperatures(await readFile(temperatures), basename(temperatures)) }),
+    ...(addresses === null ? {} : { addresses: readAddresses(await readFile(addresses), basename(addresses)) }),
     limits: {
       ...(budget === undefined ? {} : { budget }),
       ...(crewDays === undefined ? {} : { crewHoursPerWeek: crewDays * rules.crew_hours_per_day }),

@@ -1,6 +1,4 @@
 /** Checks the raters of a project, prints how they agree, keeps their biases when asked to. */
-import { createReadStream } from 'node:fs';
-import { basename } from 'node:path';
 import { checkRaters, isStopped, type RaterCheck, type TrainingReading } from '@crownfall/assessment';
 import { RATERS_FILE, ratersText } from '@crownfall/exchange';
 import { projectFolder, readProject, storedName, writeFiles } from '@crownfall/exchange/node';
@@ -9,7 +7,7 @@ import { reportStopped } from '../reports/stopped-report.ts';
 import { EXIT } from '../terminal/failure.ts';
 import { progressOn } from '../terminal/progress.ts';
 import type { CommonOptions } from './job-options.ts';
-import { readTable } from './read-table.ts';
+import { tableAt } from './read-table.ts';
 
 export interface RatersOptions extends CommonOptions {
   readonly training?: string;
@@ -46,7 +44,7 @@ async function writeSummary(folder: string, check: RaterCheck): Promise<void> {
 
 /** Reads a training file: one row for each answer, `item`, `rater`, `known_pct`, `rated_pct`. */
 async function readTraining(path: string): Promise<TrainingReading[]> {
-  const rows = await readTable(createReadStream(path), basename(path), ['item', 'rater', 'known_pct', 'rated_pct']);
+  const rows = await tableAt(path, ['item', 'rater', 'known_pct', 'rated_pct']);
   return rows.map((row, i) => ({
     item: row.item,
     rater: row.rater,

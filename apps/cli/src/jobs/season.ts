@@ -1,15 +1,16 @@
 /** Reviews the season between two days, prints it, writes the summary when asked to. */
-import { createReadStream } from 'node:fs';
 import { basename } from 'node:path';
 import { isStopped, reviewSeason, type SeasonReview } from '@crownfall/assessment';
 import { readProject, writeFiles } from '@crownfall/exchange/node';
+import type { Language } from '@crownfall/survey';
 import { seasonCharts, seasonPage } from '../reports/season-page.ts';
 import { seasonJson, seasonReport } from '../reports/season-report.ts';
+import { SEASON_WORDS } from '../reports/season-words.ts';
 import { reportStopped } from '../reports/stopped-report.ts';
 import { EXIT } from '../terminal/failure.ts';
 import { progressOn } from '../terminal/progress.ts';
 import type { CommonOptions } from './job-options.ts';
-import { readTable } from './read-table.ts';
+import { tableAt } from './read-table.ts';
 
 export interface SeasonCommandOptions extends CommonOptions {
   readonly before?: string;
@@ -19,6 +20,7 @@ export interface SeasonCommandOptions extends CommonOptions {
   readonly draws: number;
   readonly seed: number;
   readonly out?: string;
+  readonly language: Language;
 }
 
 export async function season(project: string, options: SeasonCommandOptions): Promise<number> {
@@ -38,25 +40,27 @@ export async function season(project: string, options: SeasonCommandOptions): Pr
   });
   progress.end();
   if (isStopped(review)) return reportStopped(input.title || project, review.findings, options);
-  if (options.out !== undefined) await writeSummary(options.out, review);
+  if (options.out !== undefined) await writeSummary(options.out, review, options.language);
   process.stdout.write(
-    options.json ? `${JSON.stringify(seasonJson(review), null, 2)}\n` : `${seasonReport(review, input.units)}\n`,
+    options.json
+      ? `${JSON.stringify(seasonJson(review), null, 2)}\n`
+      : `${seasonReport(review, input.units, options.language)}\n`,
   );
   if (options.out !== undefined && !options.json)
-    process.stdout.write(`Written to ${options.out}: season.html and its charts.\n`);
+    process.stdout.write(`${SEASON_WORDS[options.language].written(options.out)}\n`);
   return EXIT.done;
 }
 
-async function writeSummary(folder: string, review: SeasonReview): Promise<void> {
-  const charts = seasonCharts(review).map(({ name, svg }) => ({ name, text: [svg] }));
-  await writeFiles(folder, [{ name: 'season.html', text: [seasonPage(review)] }, ...charts]);
+async function writeSummary(folder: string, review: SeasonReview, language: Language): Promise<void> {
+  const charts = seasonCharts(review, language).map(({ name, svg }) => ({ name, text: [svg] }));
+  await writeFiles(folder, [{ name: 'season.html', text: [seasonPage(review, language)] }, ...charts]);
 }
 
 /** Treated trees, and checks when the file has a column `group`. */
 export async function readGroups(path: string): Promise<{ treated: string[]; checks?: string[] }> {
   const file = basename(path);
-  const hasGroups = await columnThere(path, file);
-  const rows = await readTable(createReadStream(path), file, hasGroups ? ['tree_id', 'group'] : ['tree_id']);
+  const hasGroups = await columnThere(path);
+  const rows = await tableAt<'tree_id' | 'group'>(path, hasGroups ? ['tree_id', 'group'] : ['tree_id']);
   const of = (group: string) => rows.filter((row) => (row.group ?? 'treated') === group).map((row) => row.tree_id);
   const other = rows.findIndex((row) => !['treated', 'check'].includes(row.group ?? 'treated'));
   if (other >= 0) {
@@ -69,9 +73,9 @@ export async function readGroups(path: string): Promise<{ treated: string[]; che
     : { treated: of('treated') };
 }
 
-async function columnThere(path: string, file: string): Promise<boolean> {
+async function columnThere(path: string): Promise<boolean> {
   try {
-    await readTable(createReadStream(path), file, ['tree_id', 'group']);
+    await tableAt(path, ['tree_id', 'group']);
     return true;
   } catch (error) {
     if (error instanceof RangeError && error.message.includes('expected columns')) return false;

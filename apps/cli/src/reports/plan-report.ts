@@ -1,7 +1,7 @@
 /** The season's plan in words. */
 import type { NoPlan, PlannedBlock, WorkPlan } from '@crownfall/priority';
 import type { Ranged } from '@crownfall/stain';
-import { actionName, describeConstraint, describeReason, treatmentCautions } from '@crownfall/survey';
+import { actionName, describeConstraint, describeReason, rotationReminder, treatmentCautions } from '@crownfall/survey';
 import { type Column, layOut } from '../terminal/table.ts';
 import { areaText, grouped, percentText } from './quantities.ts';
 
@@ -35,7 +35,7 @@ export function planReport(plan: WorkPlan, { rows, out }: { readonly rows: numbe
       : []),
     '',
     ...furtherLines(plan),
-    ...(out === undefined ? [] : ['', `Written to ${out}: plan.csv, plan.json, notices.csv.`]),
+    ...(out === undefined ? [] : ['', `Written to ${out}: plan.csv, plan.json, plan.geojson, notices.csv.`]),
   ].join('\n');
 }
 
@@ -118,7 +118,7 @@ function furtherLines(plan: WorkPlan): string[] {
       ` (${currency}).`,
     ...districts.map(
       (each) =>
-        `District ${each.name}: ${each.blocks} blocks, ${money(each.cost, currency)}, ${grouped(each.avoidedM2, 1)} m² of ${grouped(each.stainedM2, 1)} m².`,
+        `District ${each.name}: ${each.blocks} blocks, ${money(each.cost, currency)}, ${grouped(each.avoidedM2, 1)} m²${rangeText({ range80: each.avoidedRange80M2 })} of ${grouped(each.stainedM2, 1)} m².`,
     ),
     leaveSentence(plan),
     ...reasonLines(plan),
@@ -133,10 +133,7 @@ function furtherLines(plan: WorkPlan): string[] {
     ...(treated.length === 0
       ? []
       : [`Trees to treat: ${treated.length}; distances to water are in plan.json and with --block.`]),
-    ...rotation.map(
-      (note) =>
-        `Rotation: ${note.blockId} was treated on ${note.last.on} with ${note.last.product}, group ${note.group}, the group of ${note.product}. Choose another group.`,
-    ),
+    ...rotation.map((note) => `Rotation: ${rotationReminder(note, 'en')}`),
     ...(notices.length === 0
       ? []
       : [`Notices: ${notices.length} addresses within ${plan.settings.notice_m} m of treated crowns.`]),
@@ -180,6 +177,6 @@ export function money(amount: number, currency: string): string {
 }
 
 /** ` (80 % range 401–1,092 m²)`; nothing without draws. */
-export function rangeText({ range80 }: Ranged): string {
+export function rangeText({ range80 }: Pick<Ranged, 'range80'>): string {
   return range80 === null ? '' : ` (80 % range ${grouped(range80[0], 0)}–${grouped(range80[1], 0)} m²)`;
 }

@@ -1,54 +1,59 @@
 /** The follow-up of a season as charts and as one page for a council. */
 import type { SeasonReview } from '@crownfall/assessment';
 import { intervalChart, pointMap } from '@crownfall/sheets';
+import { type Language, treatmentCautions } from '@crownfall/survey';
 import { grouped, percentText } from './quantities.ts';
-import { blockLabel, efficacyLines, METHOD_NAMES, mainSentences, whyNot } from './season-report.ts';
+import { blockLabel, efficacyLines, mainSentences, whyNot } from './season-report.ts';
+import { METHOD_NAMES, SEASON_WORDS } from './season-words.ts';
 import { summaryPage } from './summary-page.ts';
 
 const BLOCKS_DRAWN = 16;
 
-/** Change by block, efficacy (when trees were treated), hot spots (when they can be told). */
-export function seasonCharts(
-  review: SeasonReview,
-): { readonly name: string; readonly caption: string; readonly svg: string }[] {
-  return [changeChart(review), ...efficacyChart(review), ...spotMap(review)];
+interface SeasonChart {
+  readonly name: string;
+  readonly caption: string;
+  readonly svg: string;
 }
 
-function changeChart({ title, before, after, blocks }: SeasonReview) {
+/** Change by block, efficacy (when trees were treated), hot spots (when they can be told). */
+export function seasonCharts(review: SeasonReview, language: Language): SeasonChart[] {
+  return [changeChart(review, language), ...efficacyChart(review, language), ...spotMap(review, language)];
+}
+
+function changeChart({ title, before, after, blocks }: SeasonReview, language: Language): SeasonChart {
+  const words = SEASON_WORDS[language];
+  const { blocksChart: chart } = words;
   const drawn = [...blocks]
     .sort((a, b) => Math.abs(b.changeM2.value) - Math.abs(a.changeM2.value))
     .slice(0, BLOCKS_DRAWN)
     .sort((a, b) => a.changeM2.value - b.changeM2.value);
   const svg = intervalChart({
-    title: 'Stained pavement by block, before and after',
-    description: `${drawn.length} blocks of ${title} that changed most; hollow ${before}, filled ${after}.`,
-    note: `${title}. Hollow: ${before}; filled: ${after}. Blocks that changed most.`,
-    across: 'pavement expected to show stain, m²',
+    title: chart.title,
+    description: chart.about(drawn.length, title, before, after),
+    note: chart.note(title, before, after),
+    across: chart.across,
     anchor: 0,
     rows: drawn.map((block) => ({
-      label: blockLabel(block),
+      label: blockLabel(block, words),
       value: block.stainedAfterM2,
       before: block.stainedBeforeM2,
     })),
   });
-  return {
-    name: 'season-blocks.svg',
-    caption: 'Blocks that changed most: the hollow dot is before, the filled one after.',
-    svg,
-  };
+  return { name: 'season-blocks.svg', caption: chart.caption, svg };
 }
 
-function efficacyChart({ title, efficacy }: SeasonReview) {
+function efficacyChart({ title, efficacy }: SeasonReview, language: Language): SeasonChart[] {
   if (efficacy === null) return [];
+  const { efficacyChart: chart } = SEASON_WORDS[language];
   const svg = intervalChart({
-    title: 'How much less severe than untreated',
-    description: `Efficacy by four formulas with 95 % intervals, ${efficacy.treated.trees} treated and ${efficacy.untreated.trees} untreated trees.`,
-    note: `${title}. Bars: 95 % of resamples. 0: no effect; 100 %: nothing left.`,
-    across: 'efficacy, %',
+    title: chart.title,
+    description: chart.about(efficacy.treated.trees, efficacy.untreated.trees),
+    note: chart.note(title),
+    across: chart.across,
     anchor: 0,
     rows: efficacy.rows.map((one) =>
       'because' in one
-        ? { label: METHOD_NAMES[one.method], value: null, instead: whyNot(one.because) }
+        ? { label: METHOD_NAMES[one.method], value: null, instead: whyNot(one.because, language) }
         : {
             label: METHOD_NAMES[one.method],
             value: 100 * one.result.estimate,
@@ -56,61 +61,56 @@ function efficacyChart({ title, efficacy }: SeasonReview) {
           },
     ),
   });
-  return [
-    { name: 'season-efficacy.svg', caption: 'If a bar reaches 0, the trees followed do not prove an effect.', svg },
-  ];
+  return [{ name: 'season-efficacy.svg', caption: chart.caption, svg }];
 }
 
-function spotMap({ title, after, spots, reachM }: SeasonReview) {
+function spotMap({ title, after, spots, reachM }: SeasonReview, language: Language): SeasonChart[] {
   if (!spots.defined) return [];
+  const { spotMap: map } = SEASON_WORDS[language];
   const svg = pointMap({
-    title: 'Where severe crowns gather',
-    description: `Rated trees of ${title} on ${after}; hot spots round and red, cold spots square and blue.`,
-    note: `${title}, ${after}. Neighbours within ${grouped(reachM, 0)} m; at most 5 % of the spots by chance.`,
+    title: map.title,
+    description: map.about(title, after),
+    note: map.note(title, after, grouped(reachM, 0)),
     points: spots.value.map(({ treeId, x, y, severity, spot }) => ({
       x,
       y,
       spot: spot.spot,
       label: `${treeId}: ${percentText(severity)}`,
     })),
-    words: { hot: 'hot spot', cold: 'cold spot', none: 'as by chance' },
+    words: map.words,
   });
-  return [
-    {
-      name: 'season-spots.svg',
-      caption: 'Hot spots: trees whose surroundings are more severe than chance explains. North is up.',
-      svg,
-    },
-  ];
+  return [{ name: 'season-spots.svg', caption: map.caption, svg }];
 }
 
 /** One page a council member can read. */
-export function seasonPage(review: SeasonReview): string {
+export function seasonPage(review: SeasonReview, language: Language): string {
   const { title, before, after, efficacy, calibrated, draws } = review;
+  const words = SEASON_WORDS[language];
+  const { page } = words;
   return summaryPage({
-    title: `What changed: ${title}`,
-    about: `${before} to ${after}`,
+    language,
+    title: page.title(title),
+    about: page.about(before, after),
     sentences: [
-      ...mainSentences(review, 'metric'),
-      ...(efficacy === null ? [] : efficacyLines(review).map((line) => line.trim())),
+      ...mainSentences(review, 'metric', language),
+      ...(efficacy === null ? [] : efficacyLines(review, language).map((line) => line.trim())),
     ],
-    charts: seasonCharts(review),
+    charts: seasonCharts(review, language),
     table: {
-      columns: ['block', 'before, m²', 'after, m²', 'change, m²'],
+      columns: page.columns,
       rows: review.blocks.map((block) => [
-        blockLabel(block),
+        blockLabel(block, words),
         grouped(block.stainedBeforeM2, 1),
         grouped(block.stainedAfterM2, 1),
         grouped(block.changeM2.value, 1),
       ]),
     },
     cautions: [
-      calibrated
-        ? 'Stained areas are expectations from rated crowns, calibrated on measured plots of pavement.'
-        : 'Stained areas are expectations from rated crowns; they are not calibrated on measured plots, so compare them and do not quote single ones.',
-      'Both days are reckoned over the crowns and the pavement as they are recorded today.',
-      ...(draws > 0 ? [`Ranges of change come from ${grouped(draws, 0)} random draws over what is not known.`] : []),
-      'Trees were not assigned to treatment by lot unless your records say so: what treated and untreated trees differ in besides the treatment is in these figures too.',
+      calibrated ? page.calibrated : page.uncalibrated,
+      page.sameGround,
+      ...(draws > 0 ? [page.draws(grouped(draws, 0))] : []),
+      page.noLot,
+      ...(efficacy === null ? [] : treatmentCautions(language)),
     ],
   });
 }

@@ -1,161 +1,139 @@
 /** The follow-up of a season in words and as JSON. */
-import type {
-  BlockChange,
-  Efficacy,
-  EfficacyMethod,
-  EfficacyRow,
-  NoEfficacy,
-  SeasonReview,
-} from '@crownfall/assessment';
-import { reasonInWords, type UndefinedReason } from '@crownfall/statistics';
+import type { BlockChange, Efficacy, EfficacyRow, NoEfficacy, SeasonReview } from '@crownfall/assessment';
+import type { UndefinedReason } from '@crownfall/statistics';
+import { type Language, treatmentCautions } from '@crownfall/survey';
 import { type Column, layOut } from '../terminal/table.ts';
 import { areaText, grouped, percentText } from './quantities.ts';
 import { plain } from './raters-report.ts';
+import { undefinedWords } from './reason-words.ts';
+import { METHOD_NAMES, SEASON_WORDS, type SeasonWords } from './season-words.ts';
 
 const WIDTH = 140;
 const BLOCKS_SHOWN = 12;
 
-export const METHOD_NAMES: Readonly<Record<EfficacyMethod, string>> = {
-  'henderson-tilton': 'Henderson–Tilton',
-  abbott: 'Abbott',
-  'sun-shepard': 'Sun–Shepard',
-  'schneider-orelli': 'Schneider-Orelli',
-};
-
-const OWN_REASONS: Readonly<Partial<Record<NoEfficacy, string>>> = {
-  'no-treated': 'no treated tree was rated on both days',
-  'no-untreated': 'no untreated tree was rated on both days',
-  'unlike-before': 'the groups were unlike before the treatment, which this formula does not allow for',
-  'untreated-grew': 'severity rose in the untreated group, and this formula needs a decline',
-  'treated-grew': 'severity rose in the treated group, and this formula needs a decline',
-};
-
 /** Why a formula gives nothing, in words. */
-export function whyNot(because: NoEfficacy): string {
-  return OWN_REASONS[because] ?? reasonInWords(because as UndefinedReason);
+export function whyNot(because: NoEfficacy, language: Language): string {
+  return SEASON_WORDS[language].whyNot[because] ?? undefinedWords(because as UndefinedReason, language);
 }
 
-export function seasonReport(review: SeasonReview, units: 'metric' | 'us'): string {
+export function seasonReport(review: SeasonReview, units: 'metric' | 'us', language: Language): string {
   const { blocks } = review;
+  const words = SEASON_WORDS[language];
   const shown = [...blocks]
     .sort((a, b) => Math.abs(b.changeM2.value) - Math.abs(a.changeM2.value))
     .slice(0, BLOCKS_SHOWN);
   return [
-    `${review.title} – ${review.before} to ${review.after}`,
+    words.title(review.title, review.before, review.after),
     '',
-    ...mainSentences(review, units),
+    ...mainSentences(review, units, language),
     '',
     ...layOut(
-      columns(review),
-      shown.map((block) => row(block)),
+      columns(review, words),
+      shown.map((block) => row(block, words)),
       WIDTH,
     ),
-    ...(blocks.length > shown.length ? [`… and ${blocks.length - shown.length} more blocks that changed less`] : []),
+    ...(blocks.length > shown.length ? [words.more(blocks.length - shown.length)] : []),
     '',
-    ...efficacyLines(review),
+    ...efficacyLines(review, language),
+    ...(review.efficacy === null ? [] : ['', ...treatmentCautions(language)]),
   ].join('\n');
 }
 
 /** What changed in all, how sure that is, and where severe crowns gather. */
-export function mainSentences(review: SeasonReview, units: 'metric' | 'us'): string[] {
+export function mainSentences(review: SeasonReview, units: 'metric' | 'us', language: Language): string[] {
   const { total, spots, treesFollowed, calibrated } = review;
-  const way = total.changeM2.value < 0 ? 'fell' : 'rose';
-  const first =
-    `Pavement expected to show stain ${way} from ${areaText(total.stainedBeforeM2, units)} to ` +
-    `${areaText(total.stainedAfterM2, units)}${changeRange(total)}.`;
+  const words = SEASON_WORDS[language];
+  const [before, after] = [areaText(total.stainedBeforeM2, units), areaText(total.stainedAfterM2, units)];
   return [
-    first,
-    severitySentence(total, treesFollowed),
-    spotSentence(spots, review.reachM),
-    ...(calibrated ? [] : ['Uncalibrated: compare the days and the blocks; do not quote single figures.']),
+    words.stained(total.changeM2.value < 0, before, after, changeRange(total, words)),
+    severitySentence(total, treesFollowed, words),
+    spotSentence(spots, review.reachM, language),
+    ...(calibrated ? [] : [words.uncalibrated]),
   ];
 }
 
-function changeRange({ changeM2: { range80 } }: BlockChange): string {
+function changeRange({ changeM2: { range80 } }: BlockChange, words: SeasonWords): string {
   if (range80 === null) return '';
-  const sure = range80[0] > 0 || range80[1] < 0 ? '' : ', so the direction is not sure';
-  return ` (80 % range of the change ${signed(range80[0])} to ${signed(range80[1])} m²${sure})`;
+  return words.range(signed(range80[0]), signed(range80[1]), range80[0] > 0 || range80[1] < 0);
 }
 
-function severitySentence({ severityBefore, severityAfter }: BlockChange, trees: number): string {
-  if (severityBefore === null || severityAfter === null)
-    return 'No tree was rated on both days, so crowns cannot be compared one by one.';
-  return `On ${grouped(trees, 0)} trees rated on both days the mean severity with a staining cause went from ${percentText(severityBefore)} to ${percentText(severityAfter)}.`;
+function severitySentence({ severityBefore, severityAfter }: BlockChange, trees: number, words: SeasonWords): string {
+  if (severityBefore === null || severityAfter === null) return words.noSeverity;
+  return words.severity(grouped(trees, 0), percentText(severityBefore), percentText(severityAfter));
 }
 
-function spotSentence(spots: SeasonReview['spots'], reachM: number): string {
-  if (!spots.defined) return `Hot spots cannot be told, as ${reasonInWords(spots.reason)}.`;
+function spotSentence(spots: SeasonReview['spots'], reachM: number, language: Language): string {
+  const words = SEASON_WORDS[language];
+  if (!spots.defined) return words.spotsUntold(undefinedWords(spots.reason, language));
   const count = (which: 'hot' | 'cold') => spots.value.filter(({ spot }) => spot.spot === which).length;
   const [hot, cold] = [count('hot'), count('cold')];
-  if (hot + cold === 0)
-    return `Severe crowns gather nowhere more than chance would have it (neighbours within ${grouped(reachM, 0)} m).`;
-  return `${hot} trees stand where severe crowns gather, ${cold} where sound ones do (neighbours within ${grouped(reachM, 0)} m, at most 5 % of them by chance).`;
+  return hot + cold === 0 ? words.spotsNone(grouped(reachM, 0)) : words.spots(hot, cold, grouped(reachM, 0));
 }
 
-function columns({ draws }: SeasonReview): Column[] {
+function columns({ draws }: SeasonReview, { columns: titles }: SeasonWords): Column[] {
   return [
-    { title: 'block', align: 'left' },
-    { title: 'stained before, m²', align: 'right' },
-    { title: 'after', align: 'right' },
-    { title: 'change', align: 'right' },
-    ...(draws > 0 ? [{ title: '80 % range', align: 'right' } as const] : []),
-    { title: 'trees followed', align: 'right' },
-    { title: 'severity before → after', align: 'right' },
+    { title: titles.block, align: 'left' },
+    { title: titles.before, align: 'right' },
+    { title: titles.after, align: 'right' },
+    { title: titles.change, align: 'right' },
+    ...(draws > 0 ? [{ title: titles.range, align: 'right' } as const] : []),
+    { title: titles.trees, align: 'right' },
+    { title: titles.severity, align: 'right' },
   ];
 }
 
-function row(block: BlockChange): string[] {
+function row(block: BlockChange, words: SeasonWords): string[] {
   const { changeM2, severityBefore, severityAfter } = block;
   const severities =
     severityBefore === null || severityAfter === null
       ? '–'
       : `${percentText(severityBefore)} → ${percentText(severityAfter)}`;
   return [
-    blockLabel(block),
+    blockLabel(block, words),
     grouped(block.stainedBeforeM2, 1),
     grouped(block.stainedAfterM2, 1),
     signed(changeM2.value),
-    ...(changeM2.range80 === null ? [] : [`${signed(changeM2.range80[0])} to ${signed(changeM2.range80[1])}`]),
+    ...(changeM2.range80 === null ? [] : [`${signed(changeM2.range80[0])} ${words.to} ${signed(changeM2.range80[1])}`]),
     String(block.treesFollowed),
     severities,
   ];
 }
 
 /** A block by its id and name. */
-export function blockLabel({ blockId, name }: Pick<BlockChange, 'blockId' | 'name'>): string {
-  if (blockId === null) return 'in no block';
+export function blockLabel({ blockId, name }: Pick<BlockChange, 'blockId' | 'name'>, words: SeasonWords): string {
+  if (blockId === null) return words.noBlock;
   return name === null ? blockId : `${blockId} ${name}`;
 }
 
 /** The efficacies, one line each, after what they compare. */
-export function efficacyLines({ efficacy, notFollowed }: SeasonReview): string[] {
-  if (efficacy === null) return ['No trees were given as treated (--treated FILE.csv), so no efficacy is reckoned.'];
+export function efficacyLines({ efficacy, notFollowed }: SeasonReview, language: Language): string[] {
+  const words = SEASON_WORDS[language];
+  if (efficacy === null) return [words.noTreated];
+  const { resampled, rows } = efficacy;
   return [
-    ...groupLines(efficacy),
-    ...efficacy.rows.map((one) => `  ${METHOD_NAMES[one.method]}: ${resultText(one)}`),
-    `  Intervals over resampled ${efficacy.resampled}.`,
-    ...(notFollowed.length > 0 ? [`  Not rated on both days, so left out: ${notFollowed.join(', ')}.`] : []),
+    ...groupLines(efficacy, words),
+    ...rows.map((one) => `  ${METHOD_NAMES[one.method]}: ${resultText(one, language)}`),
+    `  ${words.resampled(words.resampledOf[resampled])}`,
+    ...(notFollowed.length > 0 ? [`  ${words.notFollowed(notFollowed.join(', '))}`] : []),
   ];
 }
 
-function groupLines({ treated, untreated }: Efficacy): string[] {
-  return (
-    [
-      ['Treated', treated],
-      ['Untreated', untreated],
-    ] as const
-  ).map(
-    ([label, means]) =>
-      `${label}: ${means.trees} trees, severity ${percentText(means.before)} → ${percentText(means.after)}, ` +
-      `affected ${percentText(means.affectedBefore)} → ${percentText(means.affectedAfter)}.`,
-  );
+function groupLines({ treated, untreated }: Efficacy, words: SeasonWords): string[] {
+  const line = (label: string, means: Efficacy['treated']): string =>
+    words.group(
+      label,
+      means.trees,
+      `${percentText(means.before)} → ${percentText(means.after)}`,
+      `${percentText(means.affectedBefore)} → ${percentText(means.affectedAfter)}`,
+    );
+  return [line(words.treated, treated), line(words.untreated, untreated)];
 }
 
-function resultText(one: EfficacyRow): string {
-  if ('because' in one) return `not given: ${whyNot(one.because)}.`;
+function resultText(one: EfficacyRow, language: Language): string {
+  const words = SEASON_WORDS[language];
+  if ('because' in one) return words.notGiven(whyNot(one.because, language));
   const { estimate, interval } = one.result;
-  const sure = interval.lower > 0 ? '' : ', so no effect is proved';
-  return `${pct(estimate)} less than untreated (95 % interval ${pct(interval.lower)} to ${pct(interval.upper)}${sure}).`;
+  return words.efficacy(pct(estimate), pct(interval.lower), pct(interval.upper), interval.lower > 0);
 }
 
 const pct = (share: number): string => `${grouped(100 * share, 0)} %`;
@@ -191,7 +169,7 @@ export function seasonJson(review: SeasonReview): unknown {
       resampled: efficacy.resampled,
       methods: efficacy.rows.map((one) =>
         'because' in one
-          ? { method: one.method, undefined_because: one.because, in_words: whyNot(one.because) }
+          ? { method: one.method, undefined_because: one.because, in_words: whyNot(one.because, 'en') }
           : {
               method: one.method,
               efficacy: one.result.estimate,

@@ -1,6 +1,7 @@
 /** The bloom of a town: a forecast where earlier seasons allow one, the window of each block, in the order in which they matter. */
 import {
   type BloomForecast,
+  type BloomWindow,
   bloomWindowOf,
   type CalendarEntry,
   calendarOf,
@@ -11,7 +12,6 @@ import {
 } from '@crownfall/priority';
 import type { Reckoned } from '../assess.ts';
 import { bloomByBlock } from '../rank-stage.ts';
-import type { OpeningForecast } from './plan-scene.ts';
 
 export interface BloomCalendar {
   readonly title: string;
@@ -21,34 +21,32 @@ export interface BloomCalendar {
   readonly entries: readonly CalendarEntry[];
 }
 
+/** A forecast for the town and the window of each block, in the order of the ground's blocks. */
+export interface TownBloom {
+  readonly forecast: BloomForecast | NoForecast;
+  readonly windows: readonly BloomWindow[];
+}
+
 /** The calendar on the day of the figures; without temperatures nothing is forecast, and windows are those seen. */
 export function bloomCalendar(reckoned: Reckoned, temperatures: readonly DailyTemperature[] = []): BloomCalendar {
-  const { stages, settings, asOf } = reckoned;
-  const { ground, survey } = stages;
-  const seen = bloomByBlock(ground, survey.bloom);
-  const forecast = bloomForecastOf(reckoned, temperatures);
-  const opening = openingBy(reckoned, forecast);
-  const blocks = ground.blocks.map(({ blockId, name }, block) => {
-    const by = { asOf, staleDays: settings.bloom_stale_days, bloom: settings.bloom };
-    return { blockId, name, window: bloomWindowOf(seen[block], by, opening(block)) };
-  });
-  const { title, season } = survey;
+  return calendarFrom(reckoned, townBloom(reckoned, temperatures));
+}
+
+/** The calendar of windows that were reckoned before. */
+export function calendarFrom({ stages, settings, asOf }: Reckoned, { forecast, windows }: TownBloom): BloomCalendar {
+  const { title, season } = stages.survey;
+  const blocks = stages.ground.blocks.map(({ blockId, name }, block) => ({ blockId, name, window: windows[block] }));
   return { title, season, asOf, forecast, entries: calendarOf(blocks, asOf, settings.bloom.closing_soon_days) };
 }
 
-/** The forecast for the town, each block a place. */
-export function bloomForecastOf(
-  { stages, settings, asOf }: Reckoned,
-  temperatures: readonly DailyTemperature[],
-): BloomForecast | NoForecast {
+/** Each block is a place of the forecast. */
+export function townBloom({ stages, settings, asOf }: Reckoned, temperatures: readonly DailyTemperature[]): TownBloom {
   const { ground, survey } = stages;
-  const placed = bloomByBlock(ground, survey.bloom).flatMap((seen, block) =>
-    seen.map((each) => ({ ...each, place: ground.blocks[block].blockId })),
-  );
-  return forecastBloom(placed, temperatures, { asOf, bloom: settings.bloom });
-}
-
-/** Each block's opening by the forecast; null everywhere when there is none. */
-export function openingBy({ stages }: Reckoned, forecast: BloomForecast | NoForecast): OpeningForecast {
-  return (block) => (forecast.possible ? placeOpening(forecast, stages.ground.blocks[block].blockId) : null);
+  const { bloom, bloom_stale_days: staleDays } = settings;
+  const seen = bloomByBlock(ground, survey.bloom);
+  const placed = seen.flatMap((own, block) => own.map((each) => ({ ...each, place: ground.blocks[block].blockId })));
+  const forecast = forecastBloom(placed, temperatures, { asOf, bloom });
+  const opening = (block: number) => (forecast.possible ? placeOpening(forecast, ground.blocks[block].blockId) : null);
+  const windows = seen.map((own, block) => bloomWindowOf(own, { asOf, staleDays, bloom }, opening(block)));
+  return { forecast, windows };
 }

@@ -1,5 +1,5 @@
 /** Which features come near a crown, and how near: outline to outline, in the equal-area plane. */
-import type { LonLatGeometry, Region } from '@crownfall/geometry';
+import { chainsOf, type LonLatGeometry, type Region } from '@crownfall/geometry';
 import Flatbush from 'flatbush';
 import type { Ground } from '../ground/ground.ts';
 import { boundsOf, distanceTo } from '../region-lookup.ts';
@@ -96,16 +96,5 @@ function sides([ax, ay, bx, by]: Edge, [cx, cy, dx, dy]: Edge): number {
 
 function placed(geometry: LonLatGeometry, forward: Ground['near']['forward']): PlacedFeature {
   const region = geometry.kind === 'area' ? geometry.polygons.flatMap((polygon) => polygon.map(forward)) : [];
-  return { region: region as Region, chains: [...chainsOf(geometry, forward), ...region.map(closed)] };
-}
-
-function chainsOf(geometry: LonLatGeometry, forward: Ground['near']['forward']): Float64Array[] {
-  if (geometry.kind === 'line') return geometry.lines.map(forward);
-  if (geometry.kind !== 'point') return [];
-  const points = forward(Float64Array.from(geometry.points));
-  return Array.from({ length: points.length / 2 }, (_, i) => points.slice(2 * i, 2 * i + 2));
-}
-
-function closed(ring: Float64Array): Float64Array {
-  return Float64Array.of(...ring, ring[0], ring[1]);
+  return { region: region as Region, chains: chainsOf(geometry, forward) };
 }

@@ -13,7 +13,7 @@ import { drawWorkOf, type Reckoned } from '../assess.ts';
 import type { DrawWork } from '../draws/draw-work.ts';
 import { expectDraws } from '../draws/drawn-ranges.ts';
 import { type ActionEffects, actionEffects } from './action-effects.ts';
-import { bloomForecastOf, openingBy } from './bloom-calendar-of.ts';
+import { type TownBloom, townBloom } from './bloom-calendar-of.ts';
 import { type EffectSamples, effectDraws } from './effect-draws.ts';
 import { type PlanScene, planScene } from './plan-scene.ts';
 
@@ -23,7 +23,8 @@ export interface OfferBook {
   readonly scene: PlanScene;
   /** By block as in `Ground.blocks`, then in the order of `ACTIONS`. */
   readonly offers: readonly ActionOffer[];
-  readonly windows: readonly BloomWindow[];
+  /** The windows that treatments are offered in. */
+  readonly bloom: TownBloom;
   /** null without draws. */
   readonly work: DrawWork | null;
   readonly samples: EffectSamples | null;
@@ -47,25 +48,27 @@ export function offersOf(reckoned: Reckoned, options: OfferOptions = {}): OfferB
   const { draws = 0, seed = 1, temperatures = [] } = options;
   expectDraws(draws);
   const { stages, settings } = reckoned;
-  const scene = planScene(reckoned, openingBy(reckoned, bloomForecastOf(reckoned, temperatures)));
+  const bloom = townBloom(reckoned, temperatures);
+  const scene = planScene(reckoned, bloom.windows);
   const effects = actionEffects(stages.stain.ledgers.field, stages.ground, scene, settings.plan);
   const work = draws > 0 ? drawWorkOf(reckoned, seed) : null;
   const samples = work && effectDraws(work, scene, settings.plan, draws);
   const offers = stages.ground.blocks.flatMap((_, block) =>
-    ACTIONS.map((action) => offer(block, action, { reckoned, scene, effects, samples })),
+    ACTIONS.map((action) => offer(block, action, { reckoned, scene, bloom, effects, samples })),
   );
-  return { reckoned, scene, offers, windows: scene.windows, work, samples, draws, seed };
+  return { reckoned, scene, bloom, offers, work, samples, draws, seed };
 }
 
 interface Known {
   readonly reckoned: Reckoned;
   readonly scene: PlanScene;
+  readonly bloom: TownBloom;
   readonly effects: ActionEffects;
   readonly samples: EffectSamples | null;
 }
 
 function offer(block: number, action: Action, known: Known): ActionOffer {
-  const { scene, reckoned } = known;
+  const { scene, bloom, reckoned } = known;
   const { plan } = reckoned.settings;
   const { blockId } = reckoned.stages.ground.blocks[block];
   const zones = zonesOf(action, block, scene);
@@ -85,7 +88,7 @@ function offer(block: number, action: Action, known: Known): ActionOffer {
     cost: priced ? sum('cost') : null,
     crewHours: priced ? sum('crewHours') : null,
     hoursInWindow: inWindow?.charge?.crewHours ?? 0,
-    lastDay: inWindow ? lastDayOf(scene.windows[block], reckoned.asOf) : null,
+    lastDay: inWindow ? lastDayOf(bloom.windows[block], reckoned.asOf) : null,
     forbidden: reasonsAgainst(action, scene.situations[block], plan),
   };
 }

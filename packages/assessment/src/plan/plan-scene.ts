@@ -1,5 +1,5 @@
 /** What the plan must know of each block: which crowns an action would reach, and what the rules ask for. */
-import { type BlockSituation, type BloomWindow, bloomWindowOf, type DayRange } from '@crownfall/priority';
+import type { BlockSituation, BloomWindow } from '@crownfall/priority';
 import { savedByTreating } from '@crownfall/stain';
 import { type BloomObservation, PAVEMENT_KINDS, type PlanSettings, type TreeSeverity } from '@crownfall/survey';
 import type { Reckoned } from '../assess.ts';
@@ -9,7 +9,6 @@ import { type NearestByKind, WaterDistances } from './water-distances.ts';
 /** By block index unless stated otherwise; zones are crowns. */
 export interface PlanScene {
   readonly situations: readonly BlockSituation[];
-  readonly windows: readonly BloomWindow[];
   readonly unrated: readonly (readonly number[])[];
   /** Crowns that a treatment of the block lowers: diagnosed, of a cause it acts on, and far enough from water. */
   readonly treated: readonly (readonly number[])[];
@@ -21,18 +20,18 @@ export interface PlanScene {
   readonly isCleaned: Uint8Array;
   /** Pavement in fallout zones that a cleaning goes over, m². */
   readonly cleanM2: Float64Array;
-  /** By zone, for diagnosed crowns of a cause treatment acts on. */
+  /** Crowns with a cause found on evidence that treatment acts on, whether or not they keep their distance. */
+  readonly treatable: readonly (readonly number[])[];
+  readonly water: WaterDistances;
+  /** By zone, for treatable crowns. */
   readonly nearest: ReadonlyMap<number, NearestByKind>;
   /** Whether any crown keeps every stated distance from water. */
   readonly keepsOff: (zone: number) => boolean;
 }
 
-/** A forecast of the first open flowers by block index; null: none can be made. */
-export type OpeningForecast = (block: number) => DayRange | null;
-
-export function planScene({ stages, settings, asOf }: Reckoned, forecast: OpeningForecast): PlanScene {
+export function planScene({ stages, settings, asOf }: Reckoned, windows: readonly BloomWindow[]): PlanScene {
   const { ground, stain, ranking, survey } = stages;
-  const { plan, bloom } = settings;
+  const { plan } = settings;
   const water = new WaterDistances(ground, survey.water);
   const saved = savedByTreating(stain.ledgers.field);
   const observations = bloomByBlock(ground, survey.bloom);
@@ -45,9 +44,6 @@ export function planScene({ stages, settings, asOf }: Reckoned, forecast: Openin
   );
   const nearest = new Map(treatable.flat().map((zone) => [zone, water.of(zone)] as const));
   const treated = treatable.map((zones) => zones.filter((zone) => keepsOff(nearest.get(zone) ?? {}, plan)));
-  const windows = observations.map((seen, block) =>
-    bloomWindowOf(seen, { asOf, staleDays: settings.bloom_stale_days, bloom }, forecast(block)),
-  );
   const situations = ground.blocks.map(({ blockId }, block): BlockSituation => {
     const { zones } = ranking.notes[block];
     return {
@@ -68,13 +64,14 @@ export function planScene({ stages, settings, asOf }: Reckoned, forecast: Openin
   });
   return {
     situations,
-    windows,
     unrated: ranking.notes.map(({ zones }) => zones.filter((zone) => stain.severities[zone].from !== 'rating')),
     treated,
     replaced: Int32Array.from(ranking.notes, ({ zones }) => most(zones.filter(diagnosed), saved)),
     treatedIn: treatedBlocks(treated, ground.crowns.length),
     isCleaned,
     cleanM2: Float64Array.from(ground.blocks, (_, block) => falloutToClean(block, stages, plan)),
+    treatable,
+    water,
     nearest,
     keepsOff: (zone) => keepsOff(nearest.get(zone) ?? water.of(zone), plan),
   };

@@ -21,11 +21,12 @@ import {
   weeksOf,
   workProblem,
 } from '@crownfall/priority';
+import { figureSamples } from '@crownfall/stain';
 import { ACTIONS } from '@crownfall/survey';
 import type { Reckoned } from '../assess.ts';
 import { jointEffect } from './joint-effect.ts';
 import { type Address, noticeList } from './notice-list.ts';
-import { type OfferBook, type OfferOptions, offersOf, ranged } from './offers-of.ts';
+import { effectOf, type OfferBook, type OfferOptions, offersOf, ranged } from './offers-of.ts';
 import { sharesKept } from './shares-kept.ts';
 import { worthRating } from './worth-rating.ts';
 
@@ -83,7 +84,7 @@ export function planWork(reckoned: Reckoned, options: PlanOptions): WorkPlan | N
     proof: { avoidedM2: choice.avoidedM2, boundM2: choice.boundM2, gap: choice.gap, greedyM2: choice.greedyM2 },
     next: nextUnits(problemFor, limits, choice, by),
     frontier: frontier(problemFor, limits, by),
-    districts: districtShares(limits, choice, stained),
+    districts: districtShares(book, limits, choice, stained),
     worthRating: worthRating(book, problem, problemFor, by),
     rotation: rotationNotes(treatedIds, plan, reckoned.asOf),
     notices: noticeList(book, treated, options.addresses ?? []),
@@ -127,7 +128,7 @@ function plannedBlocks({ book, problem, choice, by }: Chosen): PlannedBlock[] {
       blockId,
       name: ground.blocks[index].name,
       rank,
-      bloomState: book.windows[index].state,
+      bloomState: book.bloom.windows[index].state,
       action: offer.action,
       taken: offer,
       week,
@@ -155,20 +156,38 @@ function leaveOutlook({ reckoned, samples }: OfferBook, block: number): LeaveOut
 }
 
 function districtShares(
+  book: OfferBook,
   { districts }: WorkLimits,
   { offers }: Choice,
   stained: ReadonlyMap<string, number>,
 ): DistrictShare[] {
   return districts.map(({ name, blocks }) => {
     const own = offers.filter(({ blockId }) => blocks.includes(blockId));
+    const avoidedM2 = own.reduce((sum, offer) => sum + offer.avoidedM2.value, 0);
     return {
       name,
       stainedM2: blocks.reduce((sum, id) => sum + (stained.get(id) ?? 0), 0),
-      avoidedM2: own.reduce((sum, { avoidedM2 }) => sum + avoidedM2.value, 0),
+      avoidedM2,
+      avoidedRange80M2: ranged(avoidedM2, addedDraws(book, own), 0).range80,
       cost: own.reduce((sum, { cost }) => sum + (cost ?? 0), 0),
       blocks: own.length,
     };
   });
+}
+
+/** The draws of several offers' own effects, added up; null without draws. */
+function addedDraws({ reckoned, samples }: OfferBook, offers: readonly ActionOffer[]) {
+  if (samples === null) return null;
+  const blockOf = new Map(reckoned.stages.ground.blocks.map(({ blockId }, block) => [blockId, block]));
+  const added = figureSamples(1, samples.draws);
+  for (const { action, blockId } of offers) {
+    const effect = effectOf(action);
+    if (effect === null) continue;
+    const { value, rows } = samples[effect];
+    for (let draw = 0; draw < samples.draws; draw++)
+      added.value[draw] += value[draw * rows + (blockOf.get(blockId) ?? 0)];
+  }
+  return added;
 }
 
 function treatedTrees({ reckoned, scene }: OfferBook, treated: readonly ActionOffer[]): TreatedTree[] {

@@ -1,52 +1,9 @@
-import {
-  type Action,
-  DEFAULT_SETTINGS,
-  describeReason,
-  type PlanSettings,
-  type Price,
-  type PricedAction,
-} from '@crownfall/survey';
+import { type Action, describeReason, type PlanSettings, REASON_CODES, type ReasonCode } from '@crownfall/survey';
 import { describe, expect, test } from 'vitest';
 import { chargeOf } from './action-offer.ts';
+import { READY_PLAN as PLAN, READY_BLOCK as READY, REASON_CASES, reasonsIn } from './reason-cases.test-data.ts';
 import { type BlockSituation, reasonsAgainst } from './reasons-against.ts';
 import { rotationNotes } from './rotation.ts';
-
-const price = (action: PricedAction): Price => ({
-  action,
-  set_up: 90,
-  per_tree: 30,
-  per_m2: 2,
-  hours_set_up: 1,
-  hours_per_tree: 0.5,
-  hours_per_m2: 0.1,
-});
-
-/** Everything done, measured and named: treatment may be done. */
-const PLAN: PlanSettings = {
-  ...DEFAULT_SETTINGS.plan,
-  prices: [price('inspect'), price('clean'), price('treat'), price('replace')],
-  keep_off_m: { water: 15, drain: 2, well: 30 },
-  wind_max_m_s: 4,
-  rain_max_mm: 1,
-  applicator: { name: 'Invented', licence: 'X-1' },
-  weather: [{ block_id: '*', on: '2026-05-20', wind_m_s: 2, rain_mm: 0 }],
-};
-const READY: BlockSituation = {
-  blockId: 'B1',
-  asOf: '2026-05-20',
-  trees: 4,
-  unrated: 1,
-  diagnosed: 2,
-  treatable: 2,
-  clearOfWater: 1,
-  nearestWater: { kind: 'drain', distanceM: 1.5, keepOffM: 2 },
-  waterKinds: ['water', 'drain', 'well'],
-  bloomState: 'open',
-  seenOn: '2026-05-19',
-  beesLookedOn: '2026-05-20',
-  beesSeen: false,
-  stainedToCleanM2: 40,
-};
 
 const codes = (action: Action, situation: Partial<BlockSituation>, plan: Partial<PlanSettings> = {}) =>
   reasonsAgainst(action, { ...READY, ...situation }, { ...PLAN, ...plan }).map(({ code }) => code);
@@ -62,40 +19,39 @@ describe('rules that forbid', () => {
     },
   );
 
-  // Each rule alone, with the words it is told by.
+  // Each reason there is, alone, with the words it is told by.
+  test.each(REASON_CODES)('%s forbids', (code: ReasonCode) => {
+    const { says } = REASON_CASES[code];
+    const [reason, ...others] = reasonsIn(REASON_CASES[code]);
+    expect(reason?.code).toBe(code);
+    expect(others).toEqual([]);
+    expect(describeReason(reason, 'en').what).toContain(says);
+    for (const language of ['en', 'es'] as const) {
+      const { what, remedy } = describeReason(reason, language);
+      expect(what).not.toMatch(/…|[{}]/);
+      expect(remedy).not.toMatch(/^$|…|[{}]/);
+    }
+  });
+
+  test('what forbids a treatment forbids it with a cleaning too', () => {
+    const treating = REASON_CODES.filter((code) => code !== 'price-missing' && REASON_CASES[code].action === 'treat');
+    expect(treating.length).toBe(13);
+    for (const code of treating)
+      expect(reasonsIn({ ...REASON_CASES[code], action: 'treat_and_clean' }).map((reason) => reason.code)).toEqual([
+        code,
+      ]);
+  });
+
   test.each<[string, Partial<BlockSituation>, Partial<PlanSettings>, string]>([
-    ['no-tree', { trees: 0 }, {}, 'No tree stands'],
-    ['cause-without-evidence', { treatable: 0, clearOfWater: 0 }, {}, 'No tree of the block has a cause'],
     ['window-not-open', { bloomState: 'before' }, {}, 'not open: not in flower yet'],
     ['window-not-open', { bloomState: 'closing' }, {}, 'not open: closing'],
-    ['window-not-open', { bloomState: 'closed' }, {}, 'not open: closed'],
     ['window-not-open', { bloomState: 'unknown' }, {}, 'not observed lately'],
     ['pollinator-check-missing', { beesLookedOn: null }, {}, 'Nobody has looked for bees'],
-    ['pollinator-check-missing', { beesLookedOn: '2026-05-18' }, {}, 'since 2026-05-18'],
-    ['bees-seen', { beesSeen: true }, {}, 'Bees were at the flowers on 2026-05-20'],
-    ['water-not-mapped', { waterKinds: [], nearestWater: null }, {}, 'not mapped'],
-    [
-      'keep-off-not-stated',
-      {},
-      { keep_off_m: { water: 15, drain: null, well: 30 } },
-      'keep from a drain is not stated',
-    ],
-    ['water-near', { clearOfWater: 0 }, {}, '1.5 m from a drain, 2 m are to be kept'],
-    ['wind-missing', {}, weather(null, 0), 'The wind is not filled in'],
-    ['rain-missing', {}, weather(2, null), 'The rain is not filled in'],
-    ['wind-above-limit', {}, weather(4.5, 0), 'The wind is 4.5 m/s'],
-    ['rain-above-limit', {}, weather(2, 3), 'Rain of 3 mm'],
-    ['licence-missing', {}, { applicator: { name: 'Invented', licence: ' ' } }, 'No licensed applicator'],
     ['licence-missing', {}, { applicator: { name: '', licence: 'X-1' } }, 'No licensed applicator'],
-  ])('%s forbids treatment, alone and with cleaning', (code, situation, plan, words) => {
-    for (const action of ['treat', 'treat_and_clean'] as const) {
-      const [reason, ...others] = reasonsAgainst(action, { ...READY, ...situation }, { ...PLAN, ...plan });
-      expect(reason?.code).toBe(code);
-      expect(others).toEqual([]);
-      expect(describeReason(reason, 'en').what).toContain(words);
-      expect(describeReason(reason, 'es').what).not.toMatch(/…|\{/);
-      expect(describeReason(reason, 'es').remedy).not.toBe('');
-    }
+  ])('%s in its other forms', (code, situation, plan, words) => {
+    const reasons = reasonsAgainst('treat', { ...READY, ...situation }, { ...PLAN, ...plan });
+    expect(reasons.map((reason) => reason.code)).toEqual([code]);
+    expect(describeReason(reasons[0], 'en').what).toContain(words);
   });
 
   test('weather that is too old, or read for another block, is not read', () => {
@@ -113,7 +69,7 @@ describe('rules that forbid', () => {
   });
 
   test('without a price nothing is offered but leaving alone', () => {
-    expect(codes('treat_and_clean', {}, { prices: [price('clean')] })).toEqual(['price-missing']);
+    expect(codes('treat_and_clean', {}, { prices: [PLAN.prices[1]] })).toEqual(['price-missing']);
     expect(codes('inspect', {}, { prices: [] })).toEqual(['price-missing']);
     expect(codes('leave', {}, { prices: [] })).toEqual([]);
   });

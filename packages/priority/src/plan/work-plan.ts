@@ -3,7 +3,6 @@ import type { Ranged } from '@crownfall/stain';
 import type { Action, Constraint, PlanSettings } from '@crownfall/survey';
 import type { BloomState } from '../score.ts';
 import type { ActionOffer } from './action-offer.ts';
-
 import type { WorkLimits } from './work-problem.ts';
 
 /** What becomes of a block that is left alone. */
@@ -56,7 +55,10 @@ export interface FrontierPoint {
 export interface DistrictShare {
   readonly name: string;
   readonly stainedM2: number;
+  /** Effects of its blocks, added up. */
   readonly avoidedM2: number;
+  /** null without draws. */
+  readonly avoidedRange80M2: readonly [number, number] | null;
   readonly cost: number;
   readonly blocks: number;
 }

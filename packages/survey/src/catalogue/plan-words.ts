@@ -39,6 +39,15 @@ export type Constraint =
   | { readonly kind: 'must-do'; readonly blockId: string; readonly action: Action | 'any' }
   | { readonly kind: 'district'; readonly name: string };
 
+/** A block whose last treatment had the mode of action of the product chosen now. */
+export interface Rotation {
+  readonly blockId: string;
+  readonly product: string;
+  readonly group: string;
+  readonly last: { readonly on: string; readonly product: string };
+  readonly since: 'this-season' | 'last-season';
+}
+
 /** What must be read wherever treatment is mentioned. */
 export const CAUTION_CODES = [
   'label-governs',
@@ -54,7 +63,10 @@ interface PlanCatalogue {
   readonly actions: Readonly<Record<Action, string>>;
   readonly reasons: Readonly<Record<ReasonCode, Words>>;
   readonly cautions: Readonly<Record<CautionCode, string>>;
+  /** All of them in one line, for the rows of a table. */
+  readonly caution: string;
   readonly constraints: Readonly<Record<Constraint['kind'], string>>;
+  readonly rotation: string;
   /** Facts that are words of the program. */
   readonly terms: Readonly<Record<string, string>>;
 }
@@ -138,6 +150,8 @@ const EN: PlanCatalogue = {
     'post-notices': 'Post notices and tell neighbours where the local code asks for it.',
     'no-dose': 'This plan computes and suggests no dose. A rate shown here was typed from a label by the person named.',
   },
+  caution:
+    'The product label and the local code govern. Only a licensed applicator treats. Look for bees first, keep off water, drains and wells, post notices. No dose is computed.',
   constraints: {
     'one-per-block': 'one action at most in block {blockId}',
     budget: 'the budget of {money} {currency}',
@@ -145,6 +159,8 @@ const EN: PlanCatalogue = {
     'must-do': 'block {blockId} must be done ({action})',
     district: 'the floor for district {name}',
   },
+  rotation:
+    '{blockId}: {product} has the mode-of-action group {group}, as had {last} on {on} ({since}). Change the group between seasons and generations; the label and local advice decide.',
   terms: {
     any: 'any action that takes stain off',
     water: 'water',
@@ -154,6 +170,8 @@ const EN: PlanCatalogue = {
     open: 'open',
     closing: 'closing',
     closed: 'closed',
+    'this-season': 'this season',
+    'last-season': 'last season',
     unknown: 'not observed lately',
   },
 };
@@ -244,6 +262,8 @@ const ES: PlanCatalogue = {
     'no-dose':
       'Este plan no calcula ni propone ninguna dosis. La que aparezca la copió de una etiqueta la persona nombrada.',
   },
+  caution:
+    'Rigen la etiqueta del producto y la norma local. Solo trata un aplicador con licencia. Mire antes si hay abejas, lejos de agua, sumideros y pozos, ponga avisos. No se calcula ninguna dosis.',
   constraints: {
     'one-per-block': 'como mucho una acción en la manzana {blockId}',
     budget: 'el presupuesto de {money} {currency}',
@@ -251,6 +271,8 @@ const ES: PlanCatalogue = {
     'must-do': 'la manzana {blockId} es obligatoria ({action})',
     district: 'el mínimo para el distrito {name}',
   },
+  rotation:
+    '{blockId}: {product} tiene el grupo de modo de acción {group}, igual que {last} el {on} ({since}). Cambie de grupo entre temporadas y generaciones; deciden la etiqueta y el consejo local.',
   terms: {
     any: 'cualquier acción que quite mancha',
     water: 'agua',
@@ -260,6 +282,8 @@ const ES: PlanCatalogue = {
     open: 'abierta',
     closing: 'cerrándose',
     closed: 'cerrada',
+    'this-season': 'esta temporada',
+    'last-season': 'la temporada pasada',
     unknown: 'sin observar últimamente',
   },
 };
@@ -303,6 +327,22 @@ export function describeConstraint(constraint: Constraint, currency: string, lan
 /** All cautions that belong wherever treatment is mentioned, in order. */
 export function treatmentCautions(language: Language): string[] {
   return CAUTION_CODES.map((code) => CATALOGUE[language].cautions[code]);
+}
+
+/**
+ * The reminder to change the mode of action, in a language; the day as `dayText` writes it, else ISO.
+ * @example rotationReminder(note, 'en') // 'B13: P has the mode-of-action group X1, as had P on 2025-05-16 (last season). Change …'
+ */
+export function rotationReminder(note: Rotation, language: Language, dayText = (iso: string): string => iso): string {
+  const { blockId, product, group, last, since } = note;
+  const { rotation, terms } = CATALOGUE[language];
+  const facts = { blockId, product, group, last: last.product, on: dayText(last.on), since: terms[since] };
+  return fill(rotation, new Map(Object.entries(facts)));
+}
+
+/** The cautions in one line, for each row of a table that names a treatment. */
+export function briefCaution(language: Language): string {
+  return CATALOGUE[language].caution;
 }
 
 function spokenFact(name: string, value: string | number, language: Language): string {

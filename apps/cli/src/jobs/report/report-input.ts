@@ -12,6 +12,7 @@ import {
   type Stopped,
 } from '@crownfall/assessment';
 import { readProject } from '@crownfall/exchange/node';
+import { weightShiftToChangeTop } from '@crownfall/priority';
 import type { ReportInput } from '@crownfall/sheets/report';
 import { type ProjectInput, readSurvey } from '@crownfall/survey';
 import type { Progress } from '../../terminal/progress.ts';
@@ -67,6 +68,7 @@ export async function reportInput(project: string, options: InputOptions, progre
     outcome: {
       project: input,
       assessment,
+      shifts: weightShiftToChangeTop(assessment.blocks, reckoned.settings.priority.top_n),
       records: readSurvey(input).survey,
       run: {
         program: `crownfall ${ownVersion()}`,

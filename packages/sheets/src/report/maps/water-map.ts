@@ -1,6 +1,14 @@
 /** The map of a block to be treated: its treated crowns, water, drains and wells, the distances between and those to keep. */
 import type { TreeResult } from '@crownfall/assessment';
-import { type LocalPlane, type LonLatGeometry, offsetRegion, type Region, widenLine } from '@crownfall/geometry';
+import {
+  chainsOf,
+  closedChains,
+  groundWithin,
+  type LocalPlane,
+  type NearestPair,
+  nearestPair,
+  type Region,
+} from '@crownfall/geometry';
 import type { WaterFeature } from '@crownfall/survey';
 import type { Drawing, Frame, GroundMark, PaperMark, Style } from '../../drawing.ts';
 import { northArrow, scaleBar } from '../../furniture.ts';
@@ -10,7 +18,6 @@ import { MAP } from '../../palette.ts';
 import { lengthText } from '../../quantities.ts';
 import type { PlanReading } from '../plan-reading.ts';
 import { blockName } from '../sections/ranking-section.ts';
-import { type Chains, type NearestPair, nearestPair } from './nearest-points.ts';
 
 const FOOT_MM = 11;
 /** Ground about the treated crowns that is shown: at least the distances to keep must be seen. */
@@ -85,9 +92,12 @@ interface WaterLine {
 
 /** From each treated crown to the nearest of what is mapped; the shortest lines. */
 function waterLines({ records }: PlanReading, treated: readonly TreeResult[], plane: LocalPlane): readonly WaterLine[] {
-  const features = (records?.water ?? []).map(({ kind, geometry }) => ({ kind, chains: chainsOf(geometry, plane) }));
+  const features = (records?.water ?? []).map(({ kind, geometry }) => ({
+    kind,
+    chains: chainsOf(geometry, plane.forward),
+  }));
   const lines = treated.flatMap((tree): WaterLine[] => {
-    const crown = regionOf(tree.geometry, plane).map(closed);
+    const crown = closedChains(regionOf(tree.geometry, plane));
     const near = features.flatMap(({ kind, chains }): WaterLine[] => {
       const pair = nearestPair(crown, chains);
       return pair === null ? [] : [{ tree: tree.treeId, kind, pair }];
@@ -97,26 +107,15 @@ function waterLines({ records }: PlanReading, treated: readonly TreeResult[], pl
   return lines.sort((a, b) => a.pair.distanceM - b.pair.distanceM).slice(0, MOST_LINES);
 }
 
-function chainsOf(geometry: LonLatGeometry, plane: LocalPlane): Chains {
-  if (geometry.kind === 'line') return geometry.lines.map((line) => plane.forward(line));
-  if (geometry.kind === 'area') return geometry.polygons.flat().map((ring) => closed(plane.forward(ring)));
-  if (geometry.kind !== 'point') return [];
-  const points = plane.forward(geometry.points);
-  return Array.from({ length: points.length / 2 }, (_, i) => points.slice(2 * i, 2 * i + 2));
-}
-
-const closed = (ring: Float64Array): Float64Array => Float64Array.of(...ring, ring[0], ring[1]);
-
 /** The ground within the distance to keep of each feature, where one is stated for its kind. */
 function keepMarks({ records, plan }: PlanReading, plane: LocalPlane): readonly GroundMark[] {
   return (records?.water ?? []).flatMap(({ kind, geometry }): readonly GroundMark[] => {
-    const keepM = plan.settings.keep_off_m[kind];
-    if (keepM === null || keepM <= 0) return [];
-    const regions =
-      geometry.kind === 'area'
-        ? [offsetRegion(regionOf(geometry, plane), keepM, CHORD_M)]
-        : chainsOf(geometry, plane).map((chain) => widenLine(chain, 2 * keepM, { chordToleranceM: CHORD_M }));
-    return regions.map((region) => ({ mark: 'region', region, style: STYLES.keep }));
+    const keepM = plan.settings.keep_off_m[kind] ?? 0;
+    return groundWithin(geometry, keepM, plane, CHORD_M).map((region) => ({
+      mark: 'region',
+      region,
+      style: STYLES.keep,
+    }));
   });
 }
 
@@ -126,7 +125,7 @@ function featureMarks({ records }: PlanReading, plane: LocalPlane, scale: number
   return (records?.water ?? []).flatMap(({ kind, geometry }): readonly GroundMark[] => {
     const style = STYLES[kind];
     if (geometry.kind === 'area') return [{ mark: 'region', region: regionOf(geometry, plane), style }];
-    const chains = chainsOf(geometry, plane);
+    const chains = chainsOf(geometry, plane.forward);
     if (geometry.kind === 'line') return chains.map((line) => ({ mark: 'line', line: line, style }));
     return chains.map(([x, y]) => ({ mark: 'region', region: sign(x, y, half), style }));
   });

@@ -1,6 +1,6 @@
 /** The plan in detail: by block, by week, what is left alone, what is forbidden, what more would buy. */
-import { actionName, describeConstraint, describeReason } from '@crownfall/survey';
-import { areaNumber, areaText, areaUnit, dayText, grouped, percentText } from '../../quantities.ts';
+import { actionName, describeConstraint, describeReason, treatmentCautions } from '@crownfall/survey';
+import { areaNumber, areaText, areaUnit, dayText, grouped, percentText, rangeNumbers } from '../../quantities.ts';
 import type { NoPlan, PlannedBlock } from '../any-plan.ts';
 import type { Column, Part, Run, Table } from '../content.ts';
 import { totalStained } from '../figures.ts';
@@ -240,12 +240,18 @@ function buysParts({ planWords, plan, units }: PlanReading): readonly Part[] {
   ];
 }
 
-function districtParts({ planWords, plan, units }: PlanReading): readonly Part[] {
+function districtParts({ planWords, words, plan, units }: PlanReading): readonly Part[] {
   if (plan.districts.length === 0) return [];
   const { districtColumns: columns } = planWords;
   const unit = areaUnit(units);
   const cell = (text: string, row: string, column: string): Run => [
     { figure: text, from: [{ file: PLAN_FILE, row, column: `districts.${column}` }] },
+  ];
+  const rangeCell = (text: string, row: string): Run => [
+    {
+      figure: text,
+      from: [0, 1].map((end) => ({ file: PLAN_FILE, row, column: `districts.avoidedRange80M2.${end}` })),
+    },
   ];
   return [
     {
@@ -255,13 +261,15 @@ function districtParts({ planWords, plan, units }: PlanReading): readonly Part[]
         leftColumn(columns.name, 3),
         right(`${columns.stained}, ${unit}`, 1),
         right(`${columns.avoids}, ${unit}`, 1),
+        ...(plan.draws > 0 ? [right(`${words.range80}, ${unit}`, 1.2)] : []),
         right(`${columns.cost}, ${plan.currency}`, 1),
         right(columns.blocks, 1),
       ],
-      rows: plan.districts.map(({ name, stainedM2, avoidedM2, cost, blocks }) => [
+      rows: plan.districts.map(({ name, stainedM2, avoidedM2, avoidedRange80M2: range, cost, blocks }) => [
         [name],
         cell(areaNumber(stainedM2, units), name, 'stainedM2'),
         cell(areaNumber(avoidedM2, units), name, 'avoidedM2'),
+        ...(range === null ? [] : [rangeCell(rangeNumbers(range, units), name)]),
         cell(grouped(cost), name, 'cost'),
         [grouped(blocks)],
       ]),
@@ -299,5 +307,6 @@ export function noPlanSection({ language }: Reading, { clash, currency }: NoPlan
     { part: 'heading', level: 2, text: planWords.none, newPage: true },
     { part: 'paragraph', text: [planWords.clash] },
     { part: 'list', items: clash.map((constraint) => [describeConstraint(constraint, currency, language)]) },
+    { part: 'notice', title: planWords.cautions, lines: treatmentCautions(language).map((line) => [line]) },
   ];
 }

@@ -1,7 +1,7 @@
 /** All blocks in order of need, and the stained pavement by kind. */
 import type { Assessment, BlockResult } from '@crownfall/assessment';
 import type { PavementKind } from '@crownfall/survey';
-import { areaText, areaUnit, grouped } from '../../quantities.ts';
+import { areaText, areaUnit, grouped, percentText } from '../../quantities.ts';
 import type { Column, Part, Run, Table } from '../content.ts';
 import { blockRangeNumbers, blockShare, blockStainedNumber, kindArea, topShare } from '../figures.ts';
 import type { Reading } from '../reading.ts';
@@ -25,6 +25,7 @@ export function rankingSection(reading: Reading): readonly Part[] {
     { part: 'paragraph', text: [intro] },
     { ...blockTable(reading, blocks.slice(0, MOST_ROWS)), captionHidden: true },
     ...notes.map((text): Part => ({ part: 'paragraph', text: [text] })),
+    ...shiftParts(reading),
     kindTable(reading, assessment),
   ];
 }
@@ -87,6 +88,33 @@ function kindTable(reading: Reading, { ledger }: Assessment): Table {
       ...cells.map((name): Run => [kindArea(reading.assessment, kind, name, units)]),
     ]),
   };
+}
+
+/** How firm the first places are against the weights, each moved alone, the others in proportion. */
+function shiftParts({ shifts = [], words, assessment }: Reading): readonly Part[] {
+  if (shifts.length === 0) return [];
+  const { shift } = words.ranking;
+  const at = (crossing: (typeof shifts)[number]['down']): Run =>
+    crossing === null ? ['–'] : [`${percentText(crossing.weight)} (${crossing.rival})`];
+  return [
+    {
+      part: 'table',
+      caption: shift.title(assessment.run.settings.priority.top_n),
+      columns: [
+        { title: shift.criterion, align: 'left', weight: 3 },
+        { title: shift.now, align: 'right', weight: 1 },
+        { title: shift.below, align: 'right', weight: 1.6 },
+        { title: shift.above, align: 'right', weight: 1.6 },
+      ],
+      rows: shifts.map(({ criterion, weight, down, up }) => [
+        [words.criteria[criterion]],
+        [percentText(weight)],
+        at(down),
+        at(up),
+      ]),
+      note: [shift.note],
+    },
+  ];
 }
 
 function present<Each>(list: readonly (Each | null)[]): readonly Each[] {

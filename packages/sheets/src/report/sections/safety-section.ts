@@ -1,5 +1,5 @@
 /** What keeps people, bees and water safe: cautions, products, rotation, distances to water, whom to tell. */
-import { treatmentCautions } from '@crownfall/survey';
+import { rotationReminder, treatmentCautions } from '@crownfall/survey';
 import { dayText, grouped, lengthText } from '../../quantities.ts';
 import type { Part, Run } from '../content.ts';
 import { waterMap } from '../maps/water-map.ts';
@@ -30,11 +30,7 @@ function productParts({ planWords, plan, language }: PlanReading): readonly Part
   if (products.length === 0) return [{ part: 'paragraph', text: [planWords.noProduct] }];
   const { productColumns: columns } = planWords;
   const left = (title: string, weight: number) => ({ title, align: 'left', weight }) as const;
-  const notes = plan.rotation.map(
-    ({ blockId, product, group, last, since }): Run => [
-      planWords.rotation(blockId, product, group, last.product, dayText(last.on, language), planWords.since[since]),
-    ],
-  );
+  const notes = plan.rotation.map((note): Run => [rotationReminder(note, language, (day) => dayText(day, language))]);
   return [
     {
       part: 'table',

@@ -68,6 +68,14 @@ export const EN = {
     pavement: 'Pavement',
     under: 'Below crowns',
     fallout: 'With drift',
+    shift: {
+      title: (topN: number) => `How far a weight must move before the first ${topN} blocks change`,
+      criterion: 'Criterion',
+      now: 'Weight now',
+      below: 'Below',
+      above: 'Above',
+      note: 'Each weight alone, the others in proportion. In brackets the block that then comes in; a dash: no weight on that side changes the first blocks.',
+    },
     outside: (area: string) => `${area} of it lies in no block and is not ranked.`,
   },
   kindNames: {

@@ -69,6 +69,14 @@ export const ES: Words = {
     pavement: 'Pavimento',
     under: 'Bajo copas',
     fallout: 'Con deriva',
+    shift: {
+      title: (topN) => `Cuánto debe moverse un peso para que cambien las primeras ${topN} manzanas`,
+      criterion: 'Criterio',
+      now: 'Peso ahora',
+      below: 'Por debajo de',
+      above: 'Por encima de',
+      note: 'Cada peso por sí solo, los demás en proporción. Entre paréntesis, la manzana que entonces entra; una raya: ningún peso de ese lado cambia las primeras.',
+    },
     outside: (area) => `De ello, ${area} no está en ninguna manzana y no entra en el orden.`,
   },
   kindNames: {

@@ -83,9 +83,6 @@ export const PLAN_EN = {
     entry: 'Re-entry',
   },
   noProduct: 'No product was named.',
-  rotation: (block: string, product: string, group: string, last: string, day: string, season: string) =>
-    `${block}: ${product} has the mode-of-action group ${group}, as had ${last} on ${day} (${season}). Change the group between seasons and generations; the label and local advice decide.`,
-  since: { 'this-season': 'this season', 'last-season': 'last season' },
   distances: 'Treated trees and the nearest water',
   distanceColumns: { tree: 'Tree', block: 'Block', water: 'Water', drain: 'Drain', well: 'Well' },
   distancesNote: (keep: string) =>

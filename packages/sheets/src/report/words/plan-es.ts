@@ -92,9 +92,6 @@ export const PLAN_ES: PlanWords = {
     entry: 'Reingreso',
   },
   noProduct: 'No se nombró ningún producto.',
-  rotation: (block, product, group, last, day, season) =>
-    `${block}: ${product} tiene el grupo de modo de acción ${group}, igual que ${last} el ${day} (${season}). Cambie de grupo entre temporadas y generaciones; deciden la etiqueta y el consejo local.`,
-  since: { 'this-season': 'esta temporada', 'last-season': 'la temporada pasada' },
   distances: 'Árboles tratados y el agua más cercana',
   distanceColumns: { tree: 'Árbol', block: 'Manzana', water: 'Agua', drain: 'Sumidero', well: 'Pozo' },
   distancesNote: (keep) =>

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { nearestPair } from './nearest-points.ts';
+import { nearestPair } from './nearest-pair.ts';
 
 const square = (x: number, y: number, side: number) =>
   Float64Array.of(x, y, x + side, y, x + side, y + side, x, y + side, x, y);

@@ -1,8 +1,24 @@
-/** The plan for machines: JSON, and tables for a spreadsheet. */
-import { writeCsv } from '@crownfall/exchange';
-import type { TextFile } from '@crownfall/exchange/node';
-import type { ActionOffer, NoPlan, PlannedBlock, WorkPlan } from '@crownfall/priority';
-import { describeConstraint, describeReason } from '@crownfall/survey';
+/** The plan for machines: JSON, tables for a spreadsheet, blocks for a map. What names a treatment says what governs it. */
+import type { planWork } from '@crownfall/assessment';
+import { briefCaution, describeConstraint, describeReason, type Language, treatmentCautions } from '@crownfall/survey';
+import { writeCsv } from '../csv/write-csv.ts';
+import type { JsonGeometry } from '../geojson/geometry-to-json.ts';
+
+type AnyPlan = ReturnType<typeof planWork>;
+type WorkPlan = Extract<AnyPlan, { readonly feasible: true }>;
+type PlannedBlock = WorkPlan['blocks'][number];
+type ActionOffer = PlannedBlock['taken'];
+
+export interface PlanFile {
+  readonly name: string;
+  readonly text: Iterable<string>;
+}
+
+export interface PlanFileOptions {
+  readonly language?: Language;
+  /** Outlines by block id; without them there is no plan.geojson. */
+  readonly outlines?: ReadonlyMap<string, JsonGeometry>;
+}
 
 const COLUMNS = [
   'rank',
@@ -23,27 +39,37 @@ const COLUMNS = [
   'bloom_state',
   'left_alone_m2',
   'not_treated_because',
+  'caution',
 ] as const;
 
-export function planFiles(plan: WorkPlan): TextFile[] {
+/** `plan.csv`, `plan.json`, `notices.csv`, and `plan.geojson` where outlines are given. Columns as documented in the guide to planning. */
+export function planFiles(plan: WorkPlan, { language = 'en', outlines }: PlanFileOptions = {}): PlanFile[] {
+  const caution = briefCaution(language);
+  const rows = plan.blocks.map((block) => tableRow(block, caution));
+  const notices = plan.notices.map(({ blockId, address, distanceM }) => ({
+    block_id: blockId,
+    address,
+    distance_m: Number(distanceM.toFixed(1)),
+    caution,
+  }));
   return [
-    { name: 'plan.csv', text: writeCsv(COLUMNS, plan.blocks.map(tableRow)) },
-    { name: 'plan.json', text: [`${JSON.stringify(planJson(plan), null, 2)}\n`] },
-    {
-      name: 'notices.csv',
-      text: writeCsv(
-        ['block_id', 'address', 'distance_m'],
-        plan.notices.map(({ blockId, address, distanceM }) => ({
-          block_id: blockId,
-          address,
-          distance_m: Number(distanceM.toFixed(1)),
-        })),
-      ),
-    },
+    { name: 'plan.csv', text: writeCsv(COLUMNS, rows) },
+    { name: 'plan.json', text: [`${JSON.stringify(planJson(plan, language), null, 2)}\n`] },
+    { name: 'notices.csv', text: writeCsv(['block_id', 'address', 'distance_m', 'caution'], notices) },
+    ...(outlines === undefined ? [] : [{ name: 'plan.geojson', text: [mapText(rows, outlines)] }]),
   ];
 }
 
-function tableRow({ taken, ...block }: PlannedBlock): Record<(typeof COLUMNS)[number], string | number | null> {
+type Row = Readonly<Record<(typeof COLUMNS)[number], string | number | null>>;
+
+function mapText(rows: readonly Row[], outlines: NonNullable<PlanFileOptions['outlines']>): string {
+  const features = rows.map((properties) =>
+    JSON.stringify({ type: 'Feature', properties, geometry: outlines.get(String(properties.block_id)) ?? null }),
+  );
+  return `{"type":"FeatureCollection","features":[\n${features.join(',\n')}\n]}\n`;
+}
+
+function tableRow({ taken, ...block }: PlannedBlock, caution: string): Row {
   const reasons = block.offers.find(({ action }) => action === 'treat')?.forbidden ?? [];
   return {
     rank: block.rank,
@@ -64,13 +90,15 @@ function tableRow({ taken, ...block }: PlannedBlock): Record<(typeof COLUMNS)[nu
     bloom_state: block.bloomState,
     left_alone_m2: block.leave.stainedM2.value,
     not_treated_because: reasons.map(({ code }) => code).join(' '),
+    caution,
   };
 }
 
 /** Areas m², money in `currency`, shares 0–1. A plan that cannot be says which constraints clash. */
-export function planJson(plan: WorkPlan | NoPlan): unknown {
+export function planJson(plan: AnyPlan, language: Language = 'en'): unknown {
   const frame = {
     title: plan.title,
+    cautions: treatmentCautions(language),
     as_of: plan.asOf,
     weeks: plan.limits.weeks,
     budget: plan.limits.budget,
@@ -83,9 +111,9 @@ export function planJson(plan: WorkPlan | NoPlan): unknown {
   if (!plan.feasible) {
     const clash = plan.clash.map((constraint) => ({
       ...constraint,
-      in_words: describeConstraint(constraint, plan.currency, 'en'),
+      in_words: describeConstraint(constraint, plan.currency, language),
     }));
-    return { ...frame, feasible: false, clash, offers: plan.offers.map(offerJson) };
+    return { ...frame, feasible: false, clash, offers: plan.offers.map((offer) => offerJson(offer, language)) };
   }
   return {
     ...frame,
@@ -127,12 +155,12 @@ export function planJson(plan: WorkPlan | NoPlan): unknown {
         on: block.leave.onDay,
         refoliated_by: block.leave.refoliatedBy,
       },
-      offers: block.offers.map(offerJson),
+      offers: block.offers.map((offer) => offerJson(offer, language)),
     })),
   };
 }
 
-function offerJson(offer: ActionOffer) {
+function offerJson(offer: ActionOffer, language: Language) {
   return {
     block_id: offer.blockId,
     action: offer.action,
@@ -142,6 +170,6 @@ function offerJson(offer: ActionOffer) {
     last_day: offer.lastDay,
     trees: offer.treeIds,
     cleaned_m2: offer.areaM2,
-    forbidden: offer.forbidden.map((reason) => ({ ...reason, ...describeReason(reason, 'en') })),
+    forbidden: offer.forbidden.map((reason) => ({ ...reason, ...describeReason(reason, language) })),
   };
 }
