@@ -2,10 +2,13 @@
  * The planner plans the season in the browser: prices and a budget in, actions out; what forbids a treatment is said; the figures
  * are those of the same plan made outside the browser.
  */
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { isStopped, planWork, reckonProject } from '@crownfall/assessment';
+import { readAddresses, readTemperatures } from '@crownfall/exchange';
 import { readProject } from '@crownfall/exchange/node';
 import { highsSolver, type WorkPlan } from '@crownfall/priority';
-import { describeReason, treatmentCautions } from '@crownfall/survey';
+import { describeReason, rotationReminder, treatmentCautions } from '@crownfall/survey';
 import loadHighs from 'highs';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
@@ -53,6 +56,41 @@ describe.skipIf(chromium === undefined)('the season’s plan in the viewer', () 
       expect(forbidden.length).toBeGreaterThan(0);
       const shown = await page.locator('.planned-block').first().locator('.reasons').allTextContents();
       for (const reason of forbidden) expect(shown.join(' ')).toContain(describeReason(reason, 'en').what);
+      // What stands beside the plan: closing soon ahead of over; floors, groups, addresses, weights, trees to rate.
+      const groups = await page.locator('.bloom-calendar li .when').allTextContents();
+      expect(groups[0]).toContain('closing soon');
+      const treated = plan.blocks.filter(({ action }) => action === 'treat' || action === 'treat_and_clean');
+      expect(treated.length).toBeGreaterThan(0);
+      await page.locator('.before-treating').getByText(`${plan.notices.length} addresses within 20\u00a0m`).waitFor();
+      expect(await page.locator('.before-treating li').allTextContents()).toEqual(
+        plan.rotation.map((note) => rotationReminder(note, 'en')),
+      );
+      const { worthRating, districts } = plan;
+      expect(await page.locator('.worth li button').allTextContents()).toEqual(
+        worthRating.slice(0, 5).map(({ treeId }) => treeId),
+      );
+      expect(await page.locator('.plan-outcome .figures-table tbody th').allTextContents()).toEqual(
+        districts.map(({ name }) => name),
+      );
+      expect(await page.locator('.what-could-change tbody tr').count()).toBe(6);
+      // A treated block's row tells each tree's distance to water, and the map draws it.
+      const row = page.locator('.planned-block', { hasText: treated[0].name ?? treated[0].blockId }).first();
+      await row.locator('summary').click();
+      const own = plan.treated.filter(({ blockId }) => blockId === treated[0].blockId);
+      for (const { treeId } of own) await row.locator('.tree-water').getByText(treeId, { exact: true }).waitFor();
+      expect(await page.locator('.legend .water-keep').count()).toBe(1);
+      const files = {
+        'notices.csv': page.locator('.before-treating button'),
+        'plan.csv': page.getByRole('button', { name: 'Table (CSV)' }),
+        'plan.geojson': page.getByRole('button', { name: 'Map (GeoJSON)' }),
+        'bloom.ics': page.getByRole('button', { name: 'Calendar (iCalendar)' }),
+      };
+      for (const [name, button] of Object.entries(files)) {
+        const [download] = await Promise.all([page.waitForEvent('download'), button.click()]);
+        expect(download.suggestedFilename()).toBe(name);
+        const text = readFileSync(await download.path(), 'utf8').replace(/\r\n /g, '');
+        expect(text).toContain('Only a licensed applicator treats.');
+      }
       expect(await seriousFaults(page)).toEqual([]);
       await page.reload();
       await page.locator('.plan-outcome').getByText(says).waitFor();
@@ -71,11 +109,15 @@ async function planOutside(): Promise<WorkPlan> {
     solve: highsSolver(await loadHighs()),
     draws: 200,
     seed: 1,
+    temperatures: await readTemperatures(sampleFile('temperatures.csv'), 'temperatures.csv'),
+    addresses: readAddresses(sampleFile('addresses.geojson'), 'addresses.geojson'),
     limits: { budget: BUDGET },
   });
   if (!plan.feasible) throw new Error('the plan is not feasible');
   return plan;
 }
+
+const sampleFile = (name: string): Uint8Array => readFileSync(join(SAMPLE, name));
 
 const grouped = (value: number, decimals = 0): string =>
   value.toLocaleString('en-US', { minimumFractionDigits: decimals, maximumFractionDigits: decimals });

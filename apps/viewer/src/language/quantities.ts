@@ -23,6 +23,12 @@ export function areaNumber(areaM2: number, units: Units): string {
 
 export const areaUnit = (units: Units): string => (units === 'us' ? 'ft²' : 'm²');
 
+/** A length in metres or feet, with its unit; below 10 with one decimal. Example: `length(12.34, 'us')` is `40 ft`. */
+export function length(lengthM: number, units: Units): string {
+  const value = units === 'us' ? lengthM / METRES_PER_FOOT : lengthM;
+  return `${grouped(value, Math.abs(value) < 9.95 ? 1 : 0)}${NBSP}${units === 'us' ? 'ft' : 'm'}`;
+}
+
 /** A share 0–1 in per cent; below 10 % with one decimal; less than shows is `<0.1 %`. Zero of zero is a dash. */
 export function percent(share: number): string {
   if (!Number.isFinite(share)) return '–';

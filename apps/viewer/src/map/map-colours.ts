@@ -12,6 +12,7 @@ export interface MapColours {
   readonly ink: string;
   readonly paper: string;
   readonly accent: string;
+  readonly water: string;
 }
 
 export const MAP_COLOURS: Readonly<Record<Theme, MapColours>> = {
@@ -26,6 +27,7 @@ export const MAP_COLOURS: Readonly<Record<Theme, MapColours>> = {
     ink: '#1b2a23',
     paper: '#f8fbf9',
     accent: '#1a634d',
+    water: '#2f6f9f',
   },
   dark: {
     ground: '#171e19',
@@ -38,5 +40,6 @@ export const MAP_COLOURS: Readonly<Record<Theme, MapColours>> = {
     ink: '#e3eae4',
     paper: '#101714',
     accent: '#7cd2ae',
+    water: '#7db4dd',
   },
 };

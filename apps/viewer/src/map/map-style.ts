@@ -6,6 +6,7 @@ import type { BlockMarks } from './block-ranks.ts';
 import { MAP_COLOURS, type MapColours } from './map-colours.ts';
 import { sketchLayers } from './sketch-layers.ts';
 import { CLEAN, hatchName, STAIN_CLASSES, type Theme } from './stain-ramp.ts';
+import { waterLayers } from './water-layers.ts';
 
 const stainedPct: ExpressionSpecification = ['coalesce', ['get', 'stained_pct'], 0];
 /** A crown stains when a cause was found in it. */
@@ -20,6 +21,8 @@ export interface MapLook {
   readonly layers: Layers;
   readonly marks: BlockMarks;
   readonly sketch: GeoJSON.FeatureCollection;
+  /** What lies about the chosen block while a season is planned. */
+  readonly water: GeoJSON.FeatureCollection;
   readonly theme: Theme;
   readonly blockId: string | null;
   readonly treeId: string | null;
@@ -51,6 +54,7 @@ export function mapStyle(look: MapLook): StyleSpecification {
       trees: { type: 'geojson', data: layers.trees, tolerance: 0.1, promoteId: 'tree_id' },
       drift: { type: 'geojson', data: layers.drift, tolerance: 0.1, promoteId: 'tree_id' },
       sketch: { type: 'geojson', data: look.sketch, tolerance: 0 },
+      water: { type: 'geojson', data: look.water, tolerance: 0.1 },
       ...(imagery && { imagery: imagerySource(imagery) }),
       ...(background !== null && {
         background: { type: 'raster', tiles: [background], tileSize: 256, maxzoom: 19 } as const,
@@ -69,6 +73,7 @@ export function mapStyle(look: MapLook): StyleSpecification {
       ...pavementLayers(colours, theme, imagery !== null || background !== null),
       ...crownLayers(colours, look),
       ...blockLayers(colours, look.blockId),
+      ...waterLayers(colours),
       ...sketchLayers(colours),
     ],
   };

@@ -1,4 +1,5 @@
 /** The map: draws layers, ranks, sketch and imagery; reports what is pointed at. The one place that knows the map library. */
+import type { BlockWater } from '@crownfall/assessment';
 import {
   type GeoJSONSource,
   type LngLatBoundsLike,
@@ -23,6 +24,7 @@ import { followPointer, type SketchEvents } from './sketch-pointer.ts';
 import { snappedTo } from './snapping.ts';
 import { updateSource } from './source-changes.ts';
 import type { Theme } from './stain-ramp.ts';
+import { waterFeatures } from './water-layers.ts';
 
 export interface TownMap extends MapDoor {
   readonly showLayers: (layers: Layers) => void;
@@ -30,6 +32,7 @@ export interface TownMap extends MapDoor {
   readonly showBlock: (blockId: string | null) => void;
   readonly showTree: (treeId: string | null) => void;
   readonly showSketch: (sketch: Sketch | null) => void;
+  readonly showWater: (water: BlockWater | null, units: Units) => void;
   readonly showImagery: (imagery: MapLook['imagery']) => void;
   readonly showTheme: (theme: Theme) => void;
   readonly showBackground: (background: string | null) => void;
@@ -50,13 +53,13 @@ const FIT = { padding: 48, maxZoom: 18.5 };
 
 export function townMap(
   holder: HTMLElement,
-  first: Omit<MapLook, 'sketch'>,
+  first: Omit<MapLook, 'sketch' | 'water'>,
   bounds: Bounds | null,
   view: MapView | null,
   events: MapEvents,
 ): TownMap {
   setWorkerUrl(workerUrl);
-  let look: MapLook = { ...first, sketch: sketchFeatures(null) };
+  let look: MapLook = { ...first, sketch: sketchFeatures(null), water: waterFeatures(null, 'metric') };
   const fit = bounds as unknown as LngLatBoundsLike;
   const start = (look.blockId !== null && boundsOfBlock(look.layers.blocks, look.blockId)) || fit;
   const map = new MapLibreMap({
@@ -135,6 +138,8 @@ export function townMap(
           map.setFilter(layer, layerFilter(layer, sketchedTree));
       });
     },
+    showWater: (water, units) =>
+      show({ water: waterFeatures(water, units) }, () => void source('water')?.setData(look.water)),
     showImagery: (imagery) => {
       const stands = look.imagery !== null && imagery !== null && look.imagery.tiles === imagery.tiles;
       show({ imagery }, () => {

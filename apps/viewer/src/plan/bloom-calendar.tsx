@@ -1,68 +1,91 @@
-/** When each block's bloom can still be worked in: those that close soonest first, those that closed last. */
-import type { DayRange } from '@crownfall/priority';
+/** When each block's bloom can still be worked in: closing soon first, over last; each window as a bar on one scale of days. */
+import type { BloomCalendar as Calendar } from '@crownfall/assessment';
+import { type CalendarEntry, dayRangeText } from '@crownfall/priority';
+import { BLOOM_WORDS } from '@crownfall/survey';
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
-import type { PlanOutcome } from '../reckoning/plan-maker.ts';
+import { grouped } from '../language/quantities.ts';
 import { chooseBlock } from '../session/drawing.ts';
-import { useSession, useWords } from '../session/session.ts';
+import { exportCalendar } from '../session/plan-exports.ts';
+import { useApp, useSession, useWords } from '../session/session.ts';
+import { type DayScale, dayScale, WindowBar } from './window-bar.tsx';
 
-type BlockWindow = PlanOutcome['windows'][number];
-
-const ORDER = ['closing', 'open', 'before', 'unknown', 'closed'] as const;
 const SHOWN_FIRST = 10;
 
-export function BloomCalendar({ windows }: { readonly windows: readonly BlockWindow[] }) {
+export function BloomCalendar({ calendar }: { readonly calendar: Calendar }) {
   const session = useSession();
-  const { plan: words, bloom } = useWords();
+  const language = useApp((state) => state.preferences.language);
+  const { plan: words } = useWords();
   const [all, setAll] = useState(false);
-  const sorted = [...windows].sort(byUrgency);
+  const { entries, forecast, asOf } = calendar;
+  const bloom = BLOOM_WORDS[language];
+  const scale = dayScale(entries, asOf);
+  const foretold = forecast.possible
+    ? bloom.forecast(dayRangeText(forecast.opening, bloom), forecast.seasons.length, grouped(forecast.errorDays, 1))
+    : bloom.noForecast(bloom.refusals[forecast.because]);
   return (
     <section className="bloom-calendar" aria-labelledby="calendar-title">
       <h2 id="calendar-title">{words.calendar}</h2>
       <p className="lead">{words.calendarLead}</p>
-      <table>
-        <thead>
-          <tr>
-            <th scope="col">{words.block}</th>
-            <th scope="col">{words.state}</th>
-            <th scope="col">{words.opens}</th>
-            <th scope="col">{words.closes}</th>
-          </tr>
-        </thead>
-        <tbody>
-          {sorted.slice(0, all ? undefined : SHOWN_FIRST).map((window) => (
-            <tr key={window.blockId} data-state={window.state}>
-              <th scope="row">
-                <Button className="button quiet" onPress={() => chooseBlock(session, window.blockId)}>
-                  {window.name ?? window.blockId}
-                </Button>
-              </th>
-              <td>
-                {bloom[window.state]}
-                {window.seenOn === null ? null : <small>{words.seen(window.bbch ?? 0, window.seenOn)}</small>}
-              </td>
-              <td>{dayText(window.opens, words.from)}</td>
-              <td>{dayText(window.closes, words.from)}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
-      {!all && sorted.length > SHOWN_FIRST ? (
-        <Button className="button" onPress={() => setAll(true)}>
-          {words.moreWindows(sorted.length - SHOWN_FIRST)}
-        </Button>
+      <p className="lead">{foretold}</p>
+      {scale ? (
+        <p className="day-scale" aria-hidden="true">
+          <span>{scale.first}</span>
+          <span className="today" style={{ left: `${100 * scale.at(asOf)}%` }}>
+            {words.today}
+          </span>
+          <span>{scale.last}</span>
+        </p>
       ) : null}
+      <ol>
+        {entries.slice(0, all ? undefined : SHOWN_FIRST).map((entry) => (
+          <WindowRow key={entry.blockId} entry={entry} scale={scale} asOf={asOf} />
+        ))}
+      </ol>
+      <div className="button-row">
+        {!all && entries.length > SHOWN_FIRST ? (
+          <Button className="button" onPress={() => setAll(true)}>
+            {words.moreWindows(entries.length - SHOWN_FIRST)}
+          </Button>
+        ) : null}
+        <Button className="button" onPress={() => exportCalendar(session)}>
+          {words.files.calendar}
+        </Button>
+      </div>
     </section>
   );
 }
 
-function byUrgency(a: BlockWindow, b: BlockWindow): number {
-  const state = ORDER.indexOf(a.state) - ORDER.indexOf(b.state);
-  return state || (a.closes?.latest ?? '9').localeCompare(b.closes?.latest ?? '9');
+interface RowProps {
+  readonly entry: CalendarEntry;
+  readonly scale: DayScale | null;
+  readonly asOf: string;
 }
 
-function dayText(range: DayRange | null, from: Readonly<Record<DayRange['from'], string>>): string {
-  if (!range) return '–';
-  const days = range.earliest === range.latest ? range.day : `${range.earliest} – ${range.latest}`;
-  return range.from === 'seen' ? days : `${days} (${from[range.from]})`;
+function WindowRow({ entry, scale, asOf }: RowProps) {
+  const session = useSession();
+  const language = useApp((state) => state.preferences.language);
+  const { plan: words } = useWords();
+  const { blockId, name, group, window, daysLeft } = entry;
+  const bloom = BLOOM_WORDS[language];
+  const { opens, closes, seenOn, bbch } = window;
+  const left = group === 'closing-soon' || group === 'open' ? daysLeft : null;
+  const facts = [
+    opens && `${words.opens} ${dayRangeText(opens, bloom)}`,
+    closes && `${words.closes} ${dayRangeText(closes, bloom)}`,
+    seenOn !== null && words.seen(bbch ?? 0, seenOn),
+  ];
+  return (
+    <li data-group={group}>
+      <Button className="button quiet" onPress={() => chooseBlock(session, blockId)}>
+        {name ?? blockId}
+      </Button>
+      <span className="when">
+        {bloom.groups[group]}
+        {left !== null && left >= 0 ? ` · ${words.daysLeft(left)}` : null}
+      </span>
+      {scale ? <WindowBar window={window} scale={scale} asOf={asOf} /> : null}
+      <small>{facts.filter(Boolean).join(' · ')}</small>
+    </li>
+  );
 }

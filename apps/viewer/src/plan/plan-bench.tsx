@@ -1,7 +1,7 @@
 /** The planner's second bench: what to do this season, under money, crew and bloom. */
 import { treatmentCautions } from '@crownfall/survey';
 import { useEffect } from 'react';
-import { plan } from '../session/planning.ts';
+import { hideWater, plan, showWater } from '../session/planning.ts';
 import { useApp, useSession, useWords } from '../session/session.ts';
 import { BloomCalendar } from './bloom-calendar.tsx';
 import { PlanConditions } from './plan-conditions.tsx';
@@ -13,11 +13,15 @@ export function PlanBench() {
   const can = useApp((state) => state.editing.can);
   const project = useApp((state) => state.project);
   const planning = useApp((state) => state.planning);
+  const blockId = useApp((state) => state.blockId);
   const words = useWords();
   // biome-ignore lint/correctness/useExhaustiveDependencies: figures that changed ask for a new plan
   useEffect(() => {
     if (can === 'yes') void plan(session);
   }, [can, project, session]);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: another block or another plan asks for its surroundings
+  useEffect(() => void showWater(session), [blockId, planning, session]);
+  useEffect(() => () => hideWater(session), [session]);
   return (
     <>
       <Cautions />
@@ -41,7 +45,12 @@ export function PlanBench() {
           ) : (
             <NoPlanMade plan={planning.outcome.plan} />
           )}
-          <BloomCalendar windows={planning.outcome.windows} />
+          {planning.outcome.notRead.map((why) => (
+            <p key={why} className="editing-state" role="alert">
+              {words.plan.notRead(why)}
+            </p>
+          ))}
+          <BloomCalendar calendar={planning.outcome.calendar} />
         </>
       ) : null}
     </>

@@ -1,10 +1,12 @@
 /** The user's own prices, and what must be known before a treatment may be offered. Nothing here has a value of ours. */
 import { actionName, type PlanSettings, PRICED_ACTIONS, type Price, type PricedAction } from '@crownfall/survey';
-import { Input, Label, TextField } from 'react-aria-components';
 import { changePlan } from '../session/planning.ts';
 import { useApp, useSession, useWords } from '../session/session.ts';
 import { planSettingsOf } from '../state/derived-state.ts';
 import { AmountField } from './amount-field.tsx';
+import { PlanFileFields } from './plan-file-fields.tsx';
+import { ProductList } from './product-list.tsx';
+import { TextEntry } from './text-entry.tsx';
 
 const PARTS = ['set_up', 'per_tree', 'per_m2', 'hours_set_up', 'hours_per_tree', 'hours_per_m2'] as const;
 const NO_PRICE: Omit<Price, 'action'> = {
@@ -27,6 +29,7 @@ export function PlanConditions() {
       <p className="lead">{settings.prices.length === 0 ? words.noPrices : words.pricesLead}</p>
       <Prices settings={settings} />
       <Treating settings={settings} />
+      <PlanFileFields />
     </details>
   );
 }
@@ -80,18 +83,18 @@ function Prices({ settings }: { readonly settings: PlanSettings }) {
 function Treating({ settings }: { readonly settings: PlanSettings }) {
   const session = useSession();
   const { plan: words } = useWords();
-  const { applicator, keep_off_m } = settings;
+  const { applicator, keep_off_m, wind_max_m_s, rain_max_mm, notice_m } = settings;
   return (
     <fieldset className="treating">
       <legend>{words.treating}</legend>
       <p className="lead">{words.treatingLead}</p>
       <div className="sizes">
-        <Text
+        <TextEntry
           label={words.applicator}
           value={applicator.name}
           change={(name) => changePlan(session, { applicator: { ...applicator, name } })}
         />
-        <Text
+        <TextEntry
           label={words.licence}
           value={applicator.licence}
           change={(licence) => changePlan(session, { applicator: { ...applicator, licence } })}
@@ -105,22 +108,26 @@ function Treating({ settings }: { readonly settings: PlanSettings }) {
             change={(metres) => changePlan(session, { keep_off_m: { ...keep_off_m, [kind]: metres } })}
           />
         ))}
+        <AmountField
+          label={words.windMost}
+          unit="m/s"
+          value={wind_max_m_s}
+          change={(most) => changePlan(session, { wind_max_m_s: most })}
+        />
+        <AmountField
+          label={words.rainMost}
+          unit="mm"
+          value={rain_max_mm}
+          change={(most) => changePlan(session, { rain_max_mm: most })}
+        />
+        <AmountField
+          label={words.noticeWithin}
+          unit="m"
+          value={notice_m}
+          change={(metres) => changePlan(session, { notice_m: metres })}
+        />
       </div>
+      <ProductList settings={settings} />
     </fieldset>
-  );
-}
-
-interface TextProps {
-  readonly label: string;
-  readonly value: string;
-  readonly change: (value: string) => void;
-}
-
-function Text({ label, value, change }: TextProps) {
-  return (
-    <TextField className="field" value={value} onChange={change}>
-      <Label>{label}</Label>
-      <Input autoComplete="off" />
-    </TextField>
   );
 }

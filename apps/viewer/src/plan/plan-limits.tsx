@@ -1,4 +1,4 @@
-/** Money, crew days and weeks: what bounds the plan. */
+/** Money, crew days, weeks, and what each district must get: what bounds the plan. */
 import { changePlan } from '../session/planning.ts';
 import { useApp, useSession, useWords } from '../session/session.ts';
 import { planSettingsOf } from '../state/derived-state.ts';
@@ -31,8 +31,19 @@ export function PlanLimits() {
           whole
           change={(weeks) => weeks !== null && changePlan(session, { weeks })}
         />
+        {settings.districts.length === 0 ? null : (
+          <AmountField
+            label={words.districtFloor}
+            unit="%"
+            value={Math.round(settings.district_floor * 1000) / 10}
+            change={(pct) => changePlan(session, { district_floor: Math.min(1, (pct ?? 0) / 100) })}
+          />
+        )}
       </div>
-      <p className="lead">{words.limitsLead(settings.crew_hours_per_day)}</p>
+      <p className="lead">
+        {words.limitsLead(settings.crew_hours_per_day)}
+        {settings.districts.length === 0 ? null : ` ${words.floorLead}`}
+      </p>
     </section>
   );
 }

@@ -6,8 +6,12 @@ import { Button } from 'react-aria-components';
 import { area, grouped, percent } from '../language/quantities.ts';
 import { useApp, useUnits, useWords } from '../session/session.ts';
 import { money, rangeText } from './amounts.ts';
+import { BeforeTreating } from './before-treating.tsx';
+import { DistrictTable } from './district-table.tsx';
 import { FrontierChart } from './frontier-chart.tsx';
+import { PlanExports } from './plan-exports.tsx';
 import { PlannedRow } from './planned-row.tsx';
+import { WhatCouldChange } from './what-could-change.tsx';
 
 export function NoPlanMade({ plan }: { readonly plan: NoPlan }) {
   const language = useApp((state) => state.preferences.language);
@@ -57,7 +61,10 @@ export function PlanMade({ plan }: { readonly plan: WorkPlan }) {
           ))}
         </ul>
         <FrontierChart plan={plan} />
+        <DistrictTable plan={plan} />
+        <PlanExports plan={plan} />
       </section>
+      <BeforeTreating plan={plan} />
       <section className="planned" aria-labelledby="planned-title">
         <h2 id="planned-title">{words.blocks}</h2>
         {done.length === 0 ? <p className="lead">{words.nothingDone}</p> : null}
@@ -72,6 +79,7 @@ export function PlanMade({ plan }: { readonly plan: WorkPlan }) {
           </Button>
         ) : null}
       </section>
+      <WhatCouldChange plan={plan} />
     </>
   );
 }

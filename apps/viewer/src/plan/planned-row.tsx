@@ -5,6 +5,8 @@ import { area, grouped, percent } from '../language/quantities.ts';
 import { chooseBlock } from '../session/drawing.ts';
 import { useApp, useSession, useUnits, useWords } from '../session/session.ts';
 import { money, rangeText } from './amounts.ts';
+import { MustDo, TodayCheck } from './block-wishes.tsx';
+import { TreeWater } from './tree-water.tsx';
 
 interface Props {
   readonly block: PlannedBlock;
@@ -61,6 +63,9 @@ export function PlannedRow({ block, plan }: Props) {
           {words.leave(area(block.leave.fadedM2, units), block.leave.onDay)}
           {block.leave.refoliatedBy === null ? '' : ` ${words.refoliated(block.leave.refoliatedBy)}`}
         </p>
+        <TreeWater blockId={block.blockId} />
+        <TodayCheck block={block} asOf={plan.asOf} />
+        <MustDo blockId={block.blockId} />
       </details>
     </li>
   );

@@ -1,5 +1,5 @@
 /** What page and worker say to each other. */
-import type { CrownPreview, Stage } from '@crownfall/assessment';
+import type { BlockWater, CrownPreview, Stage } from '@crownfall/assessment';
 import type { Finding } from '@crownfall/geometry';
 import type { PlanSettings } from '@crownfall/survey';
 import type { CrownRecord, RecordEdit, Weighing } from '../edits/edit.ts';
@@ -7,10 +7,10 @@ import type { Shown } from '../project/project.ts';
 import type { ProjectPlace } from '../project/project-files.ts';
 import type { CalibrationShown } from './calibration-shown.ts';
 import type { EarlierSeason } from './earlier-season.ts';
+import type { GivenFiles } from './plan-files.ts';
 import type { PlanOutcome } from './plan-maker.ts';
 import type { Change, FollowedRecord, TreeRecord } from './project-reckoner.ts';
 import type { ReportWish } from './report-maker.ts';
-import type { SheetWish } from './sheet-maker.ts';
 
 /** Questions by name: what is asked, and what comes back. */
 export interface Questions {
@@ -27,9 +27,13 @@ export interface Questions {
   /** Null: no earlier year was rated. */
   readonly season: { readonly asked: null; readonly told: EarlierSeason | null };
   readonly calibration: { readonly asked: null; readonly told: CalibrationShown };
-  readonly sheets: { readonly asked: SheetWish; readonly told: Blob };
   readonly report: { readonly asked: ReportWish; readonly told: Blob };
-  readonly plan: { readonly asked: PlanSettings; readonly told: PlanOutcome };
+  readonly plan: {
+    readonly asked: { readonly settings: PlanSettings; readonly given: GivenFiles };
+    readonly told: PlanOutcome;
+  };
+  /** Of a block, about the trees that a treatment could be meant for; null without a plan. */
+  readonly water: { readonly asked: string; readonly told: BlockWater | null };
   readonly preview: {
     readonly asked: { readonly treeId: string; readonly record: CrownRecord };
     readonly told: CrownPreview | null;

@@ -1,35 +1,71 @@
 /** Makes the season's plan in the worker. The solver is loaded when the first plan is asked for. */
-import { type Assessment, type OfferBook, offersOf, planWork } from '@crownfall/assessment';
-import { type BloomWindow, highsSolver, type NoPlan, type Solver, type WorkPlan } from '@crownfall/priority';
+import {
+  type Assessment,
+  type BlockWater,
+  type BloomCalendar,
+  blockWater,
+  calendarFrom,
+  type OfferBook,
+  offersOf,
+  planWork,
+} from '@crownfall/assessment';
+import { highsSolver, type NoPlan, type Solver, type WorkPlan } from '@crownfall/priority';
 import type { PlanSettings } from '@crownfall/survey';
 import loadHighs from 'highs';
 import solverUrl from 'highs/runtime?url';
+import type { PlanFiles } from './plan-files.ts';
 import type { ProjectReckoner } from './project-reckoner.ts';
 
 export interface PlanOutcome {
   readonly plan: WorkPlan | NoPlan;
-  /** By block. */
-  readonly windows: readonly (BloomWindow & { readonly blockId: string; readonly name: string | null })[];
+  readonly calendar: BloomCalendar;
+  /** Files that the settings name or a person gave, and why they could not be read. */
+  readonly notRead: readonly string[];
 }
 
 /** Enough for ranges and firmness that move by less than they say. */
 const DRAWS = 200;
 const SEED = 1;
 
-let solver: Promise<Solver> | null = null;
-let offers: { readonly of: Assessment; readonly under: string; readonly book: OfferBook } | null = null;
+interface KnownOffers {
+  readonly of: Assessment;
+  readonly under: string;
+  readonly with: PlanFiles;
+  readonly book: OfferBook;
+}
 
-/** Offers are made anew only when records or prices and conditions changed: with other budgets or crews they are the same. */
-export async function makePlan(reckoner: ProjectReckoner, settings: PlanSettings): Promise<PlanOutcome> {
+let solver: Promise<Solver> | null = null;
+let offers: KnownOffers | null = null;
+
+/** Offers are made anew only when records or prices and conditions changed: with other limits they are the same. */
+export async function makePlan(
+  reckoner: ProjectReckoner,
+  settings: PlanSettings,
+  files: PlanFiles,
+): Promise<PlanOutcome> {
   solver ??= loadHighs({ locateFile: () => solverUrl }).then(highsSolver);
   const solve = await solver;
   const reckoned = reckoner.reckoned(settings);
-  const under = JSON.stringify({ ...settings, budget: 0, crew_days_per_week: 0, weeks: 0 });
-  if (offers?.of !== reckoner.assessment || offers.under !== under) {
-    offers = { of: reckoner.assessment, under, book: offersOf(reckoned, { draws: DRAWS, seed: SEED }) };
+  const { assessment } = reckoner;
+  const under = JSON.stringify({ ...settings, ...NO_LIMITS });
+  if (offers?.of !== assessment || offers.under !== under || offers.with !== files) {
+    const book = offersOf(reckoned, { draws: DRAWS, seed: SEED, temperatures: files.temperatures });
+    offers = { of: assessment, under, with: files, book };
   }
   const { book } = offers;
-  const plan = planWork(reckoned, { solve, book });
-  const windows = reckoned.stages.ground.blocks.map(({ blockId, name }, i) => ({ ...book.windows[i], blockId, name }));
-  return { plan, windows };
+  const plan = planWork(reckoned, { solve, book, addresses: files.addresses });
+  return { plan, calendar: calendarFrom(reckoned, book.bloom), notRead: files.notRead };
+}
+
+const NO_LIMITS: Partial<PlanSettings> = {
+  budget: null,
+  crew_days_per_week: null,
+  weeks: 0,
+  must_do: [],
+  district_floor: 0,
+};
+
+/** Water about a block of the plan made last; null before there is one. */
+export function waterAbout(blockId: string): BlockWater | null {
+  return offers && blockWater(offers.book, blockId);
 }

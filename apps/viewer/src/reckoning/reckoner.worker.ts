@@ -1,9 +1,15 @@
 /** The worker that holds the reckoned project, so that the page never waits for a figure. */
+import type { ProjectPlace } from '../project/project-files.ts';
 import type { Answer, Ask, Opened, Question, Questions } from './messages.ts';
+import { type GivenFiles, type PlanFiles, planFiles } from './plan-files.ts';
 import { ProjectReckoner } from './project-reckoner.ts';
 import { readInput } from './read-input.ts';
 
 let reckoner: ProjectReckoner | null = null;
+let place: ProjectPlace | null = null;
+/** Read once for the same place and names. */
+let beside: { readonly at: ProjectPlace | null; readonly key: string; readonly files: Promise<PlanFiles> } | null =
+  null;
 
 const tell = (answer: Answer): void => postMessage(answer);
 
@@ -27,9 +33,13 @@ const ANSWERS: {
   },
   season: () => opened().earlierSeason(),
   calibration: () => import('./calibration-shown.ts').then(({ calibrationShown }) => calibrationShown(opened().seen())),
-  sheets: (wish) => import('./sheet-maker.ts').then(({ makeSheets }) => makeSheets(opened().seen(), wish)),
   report: (wish) => import('./report-maker.ts').then(({ makeReport }) => makeReport(opened().seen(), wish)),
-  plan: (settings) => import('./plan-maker.ts').then(({ makePlan }) => makePlan(opened(), settings)),
+  plan: async ({ settings, given }) => {
+    const files = await filesBeside(settings.address_file, given);
+    const { makePlan } = await import('./plan-maker.ts');
+    return makePlan(opened(), settings, files);
+  },
+  water: (blockId) => import('./plan-maker.ts').then(({ waterAbout }) => waterAbout(blockId)),
   preview: ({ treeId, record }) => opened().preview(treeId, record),
   endPreview: () => {
     opened().endPreview();
@@ -39,8 +49,8 @@ const ANSWERS: {
   layerFile: (layer) => opened().layerFile(layer),
 };
 
-async function openProject({ place, edits }: Questions['open']['asked']): Promise<Opened> {
-  const { input, versions } = await readInput(place, () => tell({ progress: 'reading', share: 0 }));
+async function openProject({ place: from, edits }: Questions['open']['asked']): Promise<Opened> {
+  const { input, versions } = await readInput(from, () => tell({ progress: 'reading', share: 0 }));
   const stops = input.findings.filter(({ effect }) => effect === 'stops');
   if (stops.length > 0) return { stopped: true, findings: stops };
   const made = new ProjectReckoner(
@@ -50,8 +60,20 @@ async function openProject({ place, edits }: Questions['open']['asked']): Promis
   );
   if (made.stopping.length > 0) return { stopped: true, findings: made.stopping };
   reckoner = made;
+  place = from;
   if (edits.length > 0) made.setEdits(edits);
   return { stopped: false, shown: made.shown(), imagery: input.imagery };
+}
+
+function filesBeside(addresses: string, given: GivenFiles): Promise<PlanFiles> {
+  if (!place) throw new Error('No project is open.');
+  const temperatures = opened().assessment.run.settings.bloom.temperature_file;
+  const named = { temperatures, addresses };
+  // Files given are copies with every question: the same file has the same name, size and day.
+  const marks = [given.temperatures, given.addresses].map((file) => file && [file.name, file.size, file.lastModified]);
+  const key = JSON.stringify([named, marks]);
+  if (beside?.at !== place || beside.key !== key) beside = { at: place, key, files: planFiles(place, named, given) };
+  return beside.files;
 }
 
 function opened(): ProjectReckoner {

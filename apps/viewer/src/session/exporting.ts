@@ -1,7 +1,7 @@
 /** Hands files to the person: the ranking that is seen, the map, the edited layers. */
 
 import { CLEAN_BELOW_PCT } from '../map/stain-ramp.ts';
-import { paperOf, shownBlocks, unitsOf, wordsOf } from '../state/derived-state.ts';
+import { shownBlocks, unitsOf, wordsOf } from '../state/derived-state.ts';
 import { blocksCsv, blocksGeoJson, blocksGeopackage } from '../weigh/exported-blocks.ts';
 import { printedMap } from '../weigh/printed-map.ts';
 import type { Session } from './session.ts';
@@ -45,29 +45,13 @@ export async function exportReport(session: Session, as: 'html' | 'pdf'): Promis
   save(session, `report.${as}`, report.type, report);
 }
 
-/** Visit sheets for blocks, numbered in walking order; several are a book of the day. */
-export async function exportSheets(session: Session, blockIds: readonly string[]): Promise<void> {
-  const state = session.store.get();
-  const wish = { blockIds, paper: paperOf(state), language: state.preferences.language, units: unitsOf(state) };
-  const sheets = await session.reckoner.ask('sheets', { ...wish, link: walkLink(state.projectKey) });
-  const name = blockIds.length === 1 ? `sheet-${blockIds[0]}.pdf` : 'visit-sheets.pdf';
-  save(session, name.replaceAll(/[^\p{L}\p{N}.-]+/gu, '-'), sheets.type, sheets);
-}
-
-/** Where a phone opens a block; null when no phone reaches this page, or the project is not the server's. */
-function walkLink(projectKey: string): string | null {
-  const isServed = /^(served|store):/.test(projectKey);
-  const isHere = /^(localhost|127\.\d+\.\d+\.\d+|\[::1\])$/.test(location.hostname);
-  return isServed && !isHere ? `${location.origin}/walk.html#block=` : null;
-}
-
 export async function exportLayer(session: Session, layer: 'crowns' | 'ratings'): Promise<void> {
   const text = await session.reckoner.ask('layerFile', layer);
   if (layer === 'crowns') save(session, 'crowns.geojson', 'application/geo+json', text);
   else save(session, 'ratings.csv', 'text/csv', text);
 }
 
-function save({ store }: Session, name: string, type: string, content: BlobPart): void {
+export function save({ store }: Session, name: string, type: string, content: BlobPart): void {
   const url = URL.createObjectURL(new Blob([content], { type }));
   const link = document.createElement('a');
   link.href = url;

@@ -1,16 +1,20 @@
 /** What the map's colours, hatches and lines mean. */
 import { CLEAN_BELOW_PCT, STAIN_CLASSES } from '../map/stain-ramp.ts';
-import { useWords } from '../session/session.ts';
+import { useApp, useWords } from '../session/session.ts';
 
+const WATER_MARKS = ['keep', 'drain', 'well', 'way'] as const;
 const OPEN_AT_FIRST = matchMedia('(min-width: 60rem)').matches;
 
 export function Legend() {
-  const { legend } = useWords();
+  const { legend, plan } = useWords();
+  const water = useApp((state) => state.blockWater);
+  const hasWater = water !== null && water.trees.length > 0;
   const marks = [
     ['crown staining', legend.staining],
     ['crown', legend.without],
     ['drift', legend.fallout],
     ['block-first', legend.first],
+    ...(hasWater ? WATER_MARKS.map((kind) => [`water-${kind}`, plan.waterMarks[kind]] as const) : []),
   ] as const;
   return (
     <details className="legend" open={OPEN_AT_FIRST}>

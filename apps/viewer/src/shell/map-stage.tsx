@@ -71,6 +71,7 @@ function useTownMap() {
   const blockId = useApp((state) => state.blockId);
   const treeId = useApp((state) => state.treeId);
   const sketch = useApp((state) => state.sketch);
+  const water = useApp((state) => state.blockWater);
   const imagery = useImageryLook();
   const background = useApp(backgroundOf);
   const theme = useResolvedTheme();
@@ -100,6 +101,7 @@ function useTownMap() {
   useChange(imagery, (now) => map.current?.showImagery(now));
   useEffect(() => map.current?.showTree(treeId), [treeId]);
   useEffect(() => map.current?.showSketch(sketch), [sketch]);
+  useEffect(() => map.current?.showWater(water, units), [water, units]);
   useEffect(() => map.current?.showUnits(units), [units]);
   useEffect(() => map.current?.name(words.map.label(title), words.map), [title, words]);
   return holder;

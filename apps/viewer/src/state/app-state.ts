@@ -1,7 +1,6 @@
 /** Everything the screen shows, as plain data. What follows from it is in `derived-state.ts`. */
-import type { CrownPreview } from '@crownfall/assessment';
+import type { BlockWater, CrownPreview } from '@crownfall/assessment';
 import type { Finding } from '@crownfall/geometry';
-import type { PaperName } from '@crownfall/sheets';
 import type { PlanSettings } from '@crownfall/survey';
 import type { Weighing } from '../edits/edit.ts';
 import { type History, NO_HISTORY } from '../edits/history.ts';
@@ -14,6 +13,7 @@ import type { Layers, Project } from '../project/project.ts';
 import type { ProjectPlace } from '../project/project-files.ts';
 import type { Conflict, StoreHead } from '../project/store-api.ts';
 import type { EarlierSeason } from '../reckoning/earlier-season.ts';
+import type { GivenFiles } from '../reckoning/plan-files.ts';
 import type { PlanOutcome } from '../reckoning/plan-maker.ts';
 import type { TreeRecord } from '../reckoning/project-reckoner.ts';
 
@@ -94,11 +94,11 @@ export interface AppState {
   readonly ratingDraft: RatingDraft | null;
   /** Null: as the project's settings say. */
   readonly planSettings: PlanSettings | null;
+  /** Given on this page instead of those beside the project. */
+  readonly planFiles: GivenFiles;
   readonly planning: Planning;
-  /** Blocks of the day's visits, as they were chosen. */
-  readonly day: readonly string[];
-  /** Null: as the units say. */
-  readonly paper: PaperName | null;
+  /** What lies about the chosen block, while a season is planned. */
+  readonly blockWater: BlockWater | null;
   /** Null: not reckoned yet. It holds for the figures in `seasonOf`. */
   readonly earlierSeason: EarlierSeason | 'none' | null;
   readonly seasonOf: Project | null;
@@ -137,9 +137,9 @@ export const FIRST_STATE: AppState = {
   preview: null,
   ratingDraft: null,
   planSettings: null,
+  planFiles: { temperatures: null, addresses: null },
   planning: { state: 'none' },
-  day: [],
-  paper: null,
+  blockWater: null,
   earlierSeason: null,
   seasonOf: null,
   split: false,

@@ -28,7 +28,9 @@ export function createStore<State extends object>(first: State): Store<State> {
 
 /** What `select` gives, and a new rendering whenever it gives something else. It must give the same object for the same state. */
 export function useSelected<State extends object, Part>(store: Store<State>, select: (state: State) => Part): Part {
-  return useSyncExternalStore(store.listen, () => select(store.get()));
+  const now = (): Part => select(store.get());
+  // The same on a server, where tests draw parts of the page.
+  return useSyncExternalStore(store.listen, now, now);
 }
 
 /** A derived value that is reckoned anew only when one of its parts is another object. */
