@@ -1,8 +1,11 @@
+import { readFileSync } from 'node:fs';
 import { cp } from 'node:fs/promises';
 import { resolve } from 'node:path';
 import { defineConfig, type Plugin } from 'vite';
 import { walkShell } from './vite.shell.ts';
 
+/** For the foot of visit sheets. */
+const { version: VERSION } = JSON.parse(readFileSync(resolve(import.meta.dirname, 'package.json'), 'utf8'));
 const SAMPLE = resolve(import.meta.dirname, '../../sample-geo');
 
 /** The invented sample town goes with the page, so that it can be tried without a server that has a project. */
@@ -25,6 +28,7 @@ const rolldownOptions = {
 
 export default defineConfig({
   root: import.meta.dirname,
+  define: { 'import.meta.env.CROWNFALL_VERSION': JSON.stringify(VERSION) },
   plugins: [sampleTown, walkShell],
   resolve: { alias: { hysnappy: resolve(import.meta.dirname, 'src/reckoning/snappy.ts') } },
   build: {

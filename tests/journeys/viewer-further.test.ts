@@ -85,6 +85,17 @@ describe.skipIf(chromium === undefined)('further work in the viewer', () => {
       const html = (await exported(page, 'Report as a page')).toString();
       expect(html).toContain('Port Calessa');
       expect(html).not.toMatch(/<script|https?:\/\/(?!www\.w3\.org)[^"' <]+\.(js|css|png)/);
+      // Blocks 3 and 1 of the list, chosen in that order: a book in walking order behind its map.
+      for (const row of [2, 0]) {
+        await page.locator('.row-head').nth(row).click();
+        await page.getByRole('button', { name: 'Add to the day' }).click();
+      }
+      await page.getByLabel('Paper').selectOption('letter');
+      const book = await exported(page, 'Sheets of 2 blocks (PDF)');
+      // ANSI/ASME Y14.1 size A in points, on every page.
+      const boxes = book.toString('latin1').match(/\/MediaBox \[[^\]]+\]/g) ?? [];
+      expect(boxes.length).toBeGreaterThanOrEqual(3);
+      for (const box of boxes) expect(box).toMatch(/\[0 0 612(\.0+)? 792(\.0+)?\]/);
       expect(complaints).toEqual([]);
       await context.close();
     },

@@ -210,6 +210,18 @@ export const EN = {
     done: (file: string) => `${file} is with your downloads.`,
     mapNote: (date: string) => `Reckoned as of ${date}`,
   },
+  sheets: {
+    title: 'Visit sheets',
+    one: 'Visit sheet (PDF)',
+    toDay: 'Add to the day',
+    inDay: 'In the day',
+    day: (blocks: string) => `The day: ${blocks}. In walking order, behind a map of the day.`,
+    first: (blocks: string) => `The first of the list: ${blocks}. Open a block to choose it for the day instead.`,
+    book: (blocks: number) => (blocks === 1 ? 'Sheet of 1 block (PDF)' : `Sheets of ${blocks} blocks (PDF)`),
+    paper: 'Paper',
+    letter: 'Letter',
+    clear: 'Clear the day',
+  },
   findings: {
     title: (counts: string) => `Findings about the data: ${counts}`,
     none: 'none',

@@ -198,6 +198,18 @@ export const ES: Words = {
     done: (file) => `${file} está en sus descargas.`,
     mapNote: (date) => `Calculado a fecha de ${date}`,
   },
+  sheets: {
+    title: 'Hojas de visita',
+    one: 'Hoja de visita (PDF)',
+    toDay: 'Añadir a la jornada',
+    inDay: 'En la jornada',
+    day: (blocks) => `La jornada: ${blocks}. En orden de recorrido, tras un mapa de la jornada.`,
+    first: (blocks) => `Las primeras de la lista: ${blocks}. Abra una manzana para elegirla para la jornada.`,
+    book: (blocks) => (blocks === 1 ? 'Hoja de 1 manzana (PDF)' : `Hojas de ${blocks} manzanas (PDF)`),
+    paper: 'Papel',
+    letter: 'Carta',
+    clear: 'Vaciar la jornada',
+  },
   findings: {
     title: (counts) => `Hallazgos sobre los datos: ${counts}`,
     none: 'ninguno',

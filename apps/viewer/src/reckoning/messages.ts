@@ -11,6 +11,7 @@ import type { GivenFiles } from './plan-files.ts';
 import type { PlanOutcome } from './plan-maker.ts';
 import type { Change, FollowedRecord, TreeRecord } from './project-reckoner.ts';
 import type { ReportWish } from './report-maker.ts';
+import type { SheetWish } from './sheet-maker.ts';
 
 /** Questions by name: what is asked, and what comes back. */
 export interface Questions {
@@ -27,6 +28,7 @@ export interface Questions {
   /** Null: no earlier year was rated. */
   readonly season: { readonly asked: null; readonly told: EarlierSeason | null };
   readonly calibration: { readonly asked: null; readonly told: CalibrationShown };
+  readonly sheets: { readonly asked: SheetWish; readonly told: Blob };
   readonly report: { readonly asked: ReportWish; readonly told: Blob };
   readonly plan: {
     readonly asked: { readonly settings: PlanSettings; readonly given: GivenFiles };

@@ -33,6 +33,7 @@ const ANSWERS: {
   },
   season: () => opened().earlierSeason(),
   calibration: () => import('./calibration-shown.ts').then(({ calibrationShown }) => calibrationShown(opened().seen())),
+  sheets: (wish) => import('./sheet-maker.ts').then(({ makeSheets }) => makeSheets(opened().seen(), wish)),
   report: (wish) => import('./report-maker.ts').then(({ makeReport }) => makeReport(opened().seen(), wish)),
   plan: async ({ settings, given }) => {
     const files = await filesBeside(settings.address_file, given);

@@ -2,10 +2,6 @@
 import { assess, isStopped, reviewSeason } from '@crownfall/assessment';
 import { type NoPlan, type WorkPlan, weightShiftToChangeTop } from '@crownfall/priority';
 import { type ProjectInput, readSurvey } from '@crownfall/survey';
-import normal from '@fontsource/inter/files/inter-latin-400-normal.woff?url';
-import bold from '@fontsource/inter/files/inter-latin-700-normal.woff?url';
-import normalFurther from '@fontsource/inter/files/inter-latin-ext-400-normal.woff?url';
-import boldFurther from '@fontsource/inter/files/inter-latin-ext-700-normal.woff?url';
 import type { Units } from '../language/quantities.ts';
 import type { Language } from '../state/app-state.ts';
 
@@ -42,18 +38,11 @@ export async function makeReport(input: ProjectInput, wish: ReportWish): Promise
     const html = reportHtml(reportContent(about, { language, units }), { paper });
     return new Blob([html], { type: 'text/html' });
   }
-  const { openFonts, writePdf } = await import('@crownfall/sheets/pdf');
-  const files = (urls: readonly string[]) => Promise.all(urls.map(fileAt));
-  const fonts = openFonts({ normal: await files([normal, normalFurther]), bold: await files([bold, boldFurther]) });
+  const [{ writePdf }, { letters }] = await Promise.all([import('@crownfall/sheets/pdf'), import('./letters.ts')]);
+  const fonts = await letters();
   const content = fittedReport(about, { language, units }, { paper, fonts });
   const bytes = await writePdf(reportPages(content, { paper, fonts, createdAt }), fonts);
   return new Blob([bytes as BlobPart], { type: 'application/pdf' });
-}
-
-async function fileAt(url: string): Promise<Uint8Array> {
-  const response = await fetch(url);
-  if (!response.ok) throw new Error(`The letters of the report could not be loaded (${response.status}).`);
-  return new Uint8Array(await response.arrayBuffer());
 }
 
 /** Null without ratings of an earlier year. */

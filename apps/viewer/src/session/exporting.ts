@@ -1,7 +1,7 @@
 /** Hands files to the person: the ranking that is seen, the map, the edited layers. */
 
 import { CLEAN_BELOW_PCT } from '../map/stain-ramp.ts';
-import { shownBlocks, unitsOf, wordsOf } from '../state/derived-state.ts';
+import { paperOf, shownBlocks, unitsOf, wordsOf } from '../state/derived-state.ts';
 import { blocksCsv, blocksGeoJson, blocksGeopackage } from '../weigh/exported-blocks.ts';
 import { printedMap } from '../weigh/printed-map.ts';
 import type { Session } from './session.ts';
@@ -43,6 +43,22 @@ export async function exportReport(session: Session, as: 'html' | 'pdf'): Promis
   const wish = { as, plan, language: state.preferences.language, units: unitsOf(state) };
   const report = await reckoner.ask('report', { ...wish, createdAt: new Date().toISOString() });
   save(session, `report.${as}`, report.type, report);
+}
+
+/** Visit sheets for blocks, numbered in walking order; several are a book of the day. */
+export async function exportSheets(session: Session, blockIds: readonly string[]): Promise<void> {
+  const state = session.store.get();
+  const wish = { blockIds, paper: paperOf(state), language: state.preferences.language, units: unitsOf(state) };
+  const sheets = await session.reckoner.ask('sheets', { ...wish, link: walkLink(state.projectKey) });
+  const name = blockIds.length === 1 ? `sheet-${blockIds[0]}.pdf` : 'visit-sheets.pdf';
+  save(session, name.replaceAll(/[^\p{L}\p{N}.-]+/gu, '-'), sheets.type, sheets);
+}
+
+/** Where a phone opens a block; null when no phone reaches this page, or the project is not the server's. */
+function walkLink(projectKey: string): string | null {
+  const isServed = /^(served|store):/.test(projectKey);
+  const isHere = /^(localhost|127\.\d+\.\d+\.\d+|\[::1\])$/.test(location.hostname);
+  return isServed && !isHere ? `${location.origin}/walk.html#block=` : null;
 }
 
 export async function exportLayer(session: Session, layer: 'crowns' | 'ratings'): Promise<void> {

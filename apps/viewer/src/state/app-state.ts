@@ -1,6 +1,7 @@
 /** Everything the screen shows, as plain data. What follows from it is in `derived-state.ts`. */
 import type { BlockWater, CrownPreview } from '@crownfall/assessment';
 import type { Finding } from '@crownfall/geometry';
+import type { PaperName } from '@crownfall/sheets';
 import type { PlanSettings } from '@crownfall/survey';
 import type { Weighing } from '../edits/edit.ts';
 import { type History, NO_HISTORY } from '../edits/history.ts';
@@ -99,6 +100,10 @@ export interface AppState {
   readonly planning: Planning;
   /** What lies about the chosen block, while a season is planned. */
   readonly blockWater: BlockWater | null;
+  /** Blocks of the day's visits, as they were chosen. */
+  readonly day: readonly string[];
+  /** Null: as the units say. */
+  readonly paper: PaperName | null;
   /** Null: not reckoned yet. It holds for the figures in `seasonOf`. */
   readonly earlierSeason: EarlierSeason | 'none' | null;
   readonly seasonOf: Project | null;
@@ -140,6 +145,8 @@ export const FIRST_STATE: AppState = {
   planFiles: { temperatures: null, addresses: null },
   planning: { state: 'none' },
   blockWater: null,
+  day: [],
+  paper: null,
   earlierSeason: null,
   seasonOf: null,
   split: false,

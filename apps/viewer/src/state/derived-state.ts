@@ -1,5 +1,6 @@
 /** What follows from the state: the ranking under the present weights, what the filters leave, words and units. */
 import { rankBlocks } from '@crownfall/priority';
+import type { PaperName } from '@crownfall/sheets';
 import { CRITERIA, type Criterion, type PlanSettings, type PrioritySettings } from '@crownfall/survey';
 import type { RecordEdit, Weighing } from '../edits/edit.ts';
 import { recordEdits, weighingOf } from '../edits/history.ts';
@@ -11,6 +12,8 @@ import type { AppState, Filters } from './app-state.ts';
 import { derived } from './store.ts';
 
 export const unitsOf = (state: AppState): Units => state.preferences.units ?? state.project?.units ?? 'metric';
+
+export const paperOf = (state: AppState): PaperName => state.paper ?? (unitsOf(state) === 'us' ? 'letter' : 'a4');
 
 export const wordsOf = (state: AppState): Words => WORDS[state.preferences.language];
 
@@ -51,6 +54,16 @@ export const rankedBlocks = derived(
 export const shownBlocks = derived(
   (state: AppState) => [rankedBlocks(state), blockFacts(state), state.filters] as const,
   (blocks, facts, filters): readonly BlockSummary[] => blocks.filter((block) => passes(block, facts, filters)),
+);
+
+/** A day's worth of blocks, (A). */
+const DAY_BLOCKS = 5;
+
+/** The blocks of the day; the first ones shown while none were chosen. */
+export const dayBlocks = derived(
+  (state: AppState) => [rankedBlocks(state), shownBlocks(state), state.day] as const,
+  (ranked, shown, day): readonly BlockSummary[] =>
+    day.length === 0 ? shown.slice(0, DAY_BLOCKS) : ranked.filter(({ blockId }) => day.includes(blockId)),
 );
 
 /** For each block the kinds of pavement that are stained in it and the hosts that stand in it. */

@@ -1,26 +1,17 @@
 /** What is seen, as files. */
-import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import { exportBlocks, exportMap, exportReport } from '../session/exporting.ts';
 import { useApp, useSession, useWords } from '../session/session.ts';
 import { shownBlocks } from '../state/derived-state.ts';
+import { DaySheets } from './sheet-exports.tsx';
+import { useMaking } from './use-making.ts';
 
 export function Exports() {
   const session = useSession();
   const shown = useApp(shownBlocks).length;
   const { exports } = useWords();
   const can = useApp((state) => state.editing.can);
-  const [drawing, setDrawing] = useState(false);
-  const make = async (file: () => Promise<void>): Promise<void> => {
-    setDrawing(true);
-    try {
-      await file();
-    } catch (error) {
-      session.store.change({ notice: error instanceof Error ? error.message : String(error) });
-    } finally {
-      setDrawing(false);
-    }
-  };
+  const [drawing, make] = useMaking();
   return (
     <details className="folded exports">
       <summary>{exports.title}</summary>
@@ -62,6 +53,7 @@ export function Exports() {
           {exports.drawing}
         </p>
       ) : null}
+      {can === 'yes' ? <DaySheets /> : null}
     </details>
   );
 }

@@ -6,6 +6,7 @@ import { useApp, useUnits, useWords } from '../session/session.ts';
 import { rankedBlocks } from '../state/derived-state.ts';
 import { amountOf, points, TONES } from './criteria.ts';
 import { placeChange } from './place-change.ts';
+import { BlockSheet } from './sheet-exports.tsx';
 
 export function ScoreParts({ block }: { readonly block: BlockSummary }) {
   const units = useUnits();
@@ -35,6 +36,7 @@ export function ScoreParts({ block }: { readonly block: BlockSummary }) {
         </tbody>
       </table>
       <WhatWouldChange block={block} />
+      <BlockSheet block={block} />
     </div>
   );
 }
