@@ -7,7 +7,7 @@ import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { main as serverMain } from '../../apps/server/src/main.ts';
 import { addPerson, type Person, readPeople, removePerson } from '../../apps/server/src/people/people-file.ts';
-import { captured } from '../journeys/crownfall-here.ts';
+import { captured, crownfallHere } from '../journeys/crownfall-here.ts';
 import { crownfall, type Ending, temporaryFolder } from '../journeys/crownfall-process.ts';
 import { writeTinyTown } from '../journeys/tiny-town.ts';
 import { call, packedProject, type Running, runServer } from './server-running.ts';
@@ -51,6 +51,7 @@ describe('people and roles', () => {
     '/api/records/crowns',
     '/api/changes',
     '/api/imagery/aerial.tif',
+    '/api/sheets/GALLED',
     '/api/openapi.json',
     '/ogc',
     '/ogc/collections/crowns/items',
@@ -151,8 +152,10 @@ function picturedTown(): string {
 
 describe('on this machine alone', () => {
   let running: Running;
+  let project: string;
   beforeAll(async () => {
-    running = await runServer(await packedProject(picturedTown()));
+    project = await packedProject(picturedTown());
+    running = await runServer(project);
   });
   afterAll(() => running?.close());
 
@@ -232,6 +235,23 @@ describe('on this machine alone', () => {
     expect([whole.status, (await whole.arrayBuffer()).byteLength]).toEqual([200, 1000]);
     for (const name of ['notes.tif', 'gone.tif', 'project.json', '../notes.tif', '../town/project.json'])
       expect((await ask(name)).status, name).toBe(404);
+  });
+
+  test('a visit sheet: its size is told before it is fetched, and it is the one that the command writes', async () => {
+    const address = `${running.url}/api/sheets/GALLED?paper=a4&language=es&units=us`;
+    const head = await fetch(address, { method: 'HEAD' });
+    const sheet = Buffer.from(await (await fetch(address)).arrayBuffer());
+    expect([head.status, head.headers.get('content-type')]).toEqual([200, 'application/pdf']);
+    expect(Number(head.headers.get('content-length'))).toBe(sheet.length);
+    const out = join(temporaryFolder(), 'galled.pdf');
+    const wish = ['--paper', 'a4', '--language', 'es', '--units', 'us', '--quiet'];
+    const { code } = await crownfallHere(['sheet', project, '--block', 'GALLED', '--out', out, ...wish]);
+    expect(code).toBe(0);
+    expect(sheet.equals(readFileSync(out))).toBe(true);
+    const unknown = await call(`${running.url}/api/sheets/NOWHERE`, 'GET');
+    expect([unknown.status, unknown.body.code]).toEqual([404, 'no-such-block']);
+    const wrong = await call(`${running.url}/api/sheets/GALLED?paper=a3`, 'GET');
+    expect([wrong.status, wrong.body.code]).toEqual([400, 'invalid-request']);
   });
 
   test.each([

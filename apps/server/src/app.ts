@@ -21,6 +21,7 @@ import { logInRoutes } from './people/log-in-routes.ts';
 import { photoRoutes } from './photos/photo-routes.ts';
 import type { PhotoShelf } from './photos/photo-shelf.ts';
 import type { LiveProject } from './project/live-project.ts';
+import { sheetRoutes } from './sheets/sheet-routes.ts';
 
 export interface AppOptions {
   readonly live: LiveProject;
@@ -68,16 +69,17 @@ export async function buildApp(options: AppOptions): Promise<App> {
   app.setValidatorCompiler(validators());
   app.removeContentTypeParser('text/plain');
   const book = new ApiBook(app);
+  const baseOf = (request: FastifyRequest): string => options.publicUrl ?? addressOf(request);
   const imagery = new ImageryShelf(options.folder, () => live.figures.now.imagery);
   projectRoutes(book, live, { imagery, background: options.background ?? null });
   imageryRoutes(book, imagery);
+  sheetRoutes(book, live, baseOf);
   recordRoutes(book, live);
   editRoutes(book, live);
   visitRoutes(book, live);
   const streams = changeRoutes(book, live);
   photoRoutes(app, book, options.photos);
   logInRoutes(book, gate, options.tls !== null || options.publicUrl?.startsWith('https:') === true);
-  const baseOf = (request: FastifyRequest): string => options.publicUrl ?? addressOf(request);
   app.get('/api/openapi.json', { config: { needs: 'reader' } }, async (request, reply) =>
     reply
       .type('application/vnd.oai.openapi+json;version=3.0')

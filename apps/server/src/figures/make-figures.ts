@@ -18,8 +18,8 @@ import { figuresOf } from './figures-json.ts';
 import { resultLayers } from './layers.ts';
 
 /** As `crownfall reckon` does unless told otherwise: the same project gives the same digits. */
-const DRAWS = 1000;
-const SEED = 1;
+export const DRAWS = 1000;
+export const SEED = 1;
 
 /** Either figures, or the findings that stopped the job. */
 export type Reckoning = { readonly figures: Figures } | { readonly stopped: readonly Finding[] };

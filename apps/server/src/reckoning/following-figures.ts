@@ -1,6 +1,7 @@
 /** Figures that follow the project's edits: reckoned anew a moment after the last edit, with the number they hold for. */
 import type { Finding } from '@crownfall/geometry';
 import { type OpenFigures, openFigures } from '../figures/open-figures.ts';
+import type { SheetWish } from '../sheets/sheet-maker.ts';
 import type { Reckoner } from './reckoner.ts';
 
 /** Edits come in bursts; figures wait for a pause this long, but never longer than the second. */
@@ -44,6 +45,11 @@ export class FollowingFigures {
   get state(): FiguresState {
     const underWay = this.#timer !== null || this.#running !== null;
     return { journal: this.#figures.journal, underWay, stopped: this.#stopped };
+  }
+
+  /** A visit sheet as a PDF; null when there is no such block. */
+  sheet(wish: SheetWish): Promise<Uint8Array | null> {
+    return this.#reckoner.sheet(wish);
   }
 
   /** To be called after every edit. */
