@@ -9,7 +9,7 @@ export default defineConfig({
       'tests/**/*.test.ts',
       'sample-geo/**/*.test.ts',
     ],
-    globalSetup: ['tests/temporary-home.ts'],
+    globalSetup: ['tests/temporary-home.ts', 'tests/journeys/served-sample.ts'],
     setupFiles: ['tests/seeded-cases.ts', 'tests/temporary-folders-removed.ts'],
     // One file more than there are cores: journeys wait for their browsers much of the time.
     maxWorkers: availableParallelism() + 1,

@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { findChromium, launch } from './browser.ts';
-import { SAMPLE, type Served, serve } from './crownfall-process.ts';
+import { servedSample } from './served-sample.ts';
 import { openViewer, PATIENCE_MS } from './viewer-page.ts';
 
 const chromium = findChromium();
@@ -11,22 +11,21 @@ const chromium = findChromium();
 const STOPS_MOST = 400;
 
 describe.skipIf(chromium === undefined)('by keyboard alone', () => {
-  let served: Served;
+  let url: string;
   let browser: Browser;
 
   beforeAll(async () => {
-    [served, browser] = await Promise.all([serve(SAMPLE), launch(chromium as string)]);
+    [url, browser] = await Promise.all([servedSample(), launch(chromium as string)]);
   }, PATIENCE_MS);
 
   afterAll(async () => {
     await browser?.close();
-    await served?.stop();
   });
 
   test(
     'the sample town is opened, a crown drawn, rated and exported',
     async () => {
-      const { page, context, complaints } = await openViewer(browser, served.url);
+      const { page, context, complaints } = await openViewer(browser, url);
       await tabTo(page, 'Open another project');
       await page.keyboard.press('Enter');
       await tabTo(page, 'Open the sample town');

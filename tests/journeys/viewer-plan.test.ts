@@ -13,28 +13,28 @@ import loadHighs from 'highs';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { findChromium, launch } from './browser.ts';
-import { SAMPLE, type Served, serve } from './crownfall-process.ts';
+import { SAMPLE } from './crownfall-process.ts';
+import { servedSample } from './served-sample.ts';
 import { openViewer, PATIENCE_MS, seriousFaults } from './viewer-page.ts';
 
 const chromium = findChromium();
 const BUDGET = 4000;
 describe.skipIf(chromium === undefined)('the season’s plan in the viewer', () => {
-  let served: Served;
+  let url: string;
   let browser: Browser;
 
   beforeAll(async () => {
-    [served, browser] = await Promise.all([serve(SAMPLE), launch(chromium as string)]);
+    [url, browser] = await Promise.all([servedSample(), launch(chromium as string)]);
   }, PATIENCE_MS);
 
   afterAll(async () => {
     await browser?.close();
-    await served?.stop();
   });
 
   test(
     'a budget gives the plan that is made outside the browser; a reload keeps it',
     async () => {
-      const { page, context, complaints } = await openViewer(browser, `${served.url}/#bench=plan`);
+      const { page, context, complaints } = await openViewer(browser, `${url}/#bench=plan`);
       expect(await page.locator('.cautions li').allTextContents()).toEqual(treatmentCautions('en'));
       await page.locator('.plan-outcome').waitFor();
       await page.getByLabel('Budget', { exact: true }).fill(String(BUDGET));

@@ -8,34 +8,34 @@ import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { findChromium, launch } from './browser.ts';
-import { crownfall, SAMPLE, type Served, serve, temporaryFolder } from './crownfall-process.ts';
+import { crownfall, SAMPLE, temporaryFolder } from './crownfall-process.ts';
+import { servedSample } from './served-sample.ts';
 import { drawn, openViewer, PATIENCE_MS, seriousFaults } from './viewer-page.ts';
 
 const chromium = findChromium();
 
 describe.skipIf(chromium === undefined)('the planner', () => {
-  let served: Served;
+  let url: string;
   let browser: Browser;
 
   beforeAll(async () => {
-    [served, browser] = await Promise.all([serve(SAMPLE), launch(chromium as string)]);
+    [url, browser] = await Promise.all([servedSample(), launch(chromium as string)]);
   }, PATIENCE_MS);
 
   afterAll(async () => {
     await browser?.close();
-    await served?.stop();
   });
 
   test(
-    'exports the very digits of the command line and of the API',
+    'exports the very digits of the command line and of the API; GDAL opens them; paper gets a map at 300 dots per inch',
     async () => {
-      const { page, context } = await openViewer(browser, served.url);
+      const { page, context } = await openViewer(browser, url);
       await page.locator('.exports summary').click();
       const screen = JSON.parse((await exported(page, 'GeoJSON')).toString());
       const out = join(temporaryFolder(), 'out');
       expect(crownfall(['reckon', SAMPLE, '--out', out, '--quiet']).code).toBe(0);
       const file = JSON.parse(readFileSync(join(out, 'blocks.geojson'), 'utf8'));
-      const api = (await (await fetch(`${served.url}/api/assessment`)).json()) as { blocks: ApiBlock[] };
+      const api = (await (await fetch(`${url}/api/assessment`)).json()) as { blocks: ApiBlock[] };
       // Draws are the command line's own: ranges are compared with the server's, all else with both.
       expect(screen.features.map(withoutRanges)).toEqual(file.features.map(withoutRanges));
       expect(screen.features.map((each: Feature) => each.geometry)).toEqual(
@@ -45,91 +45,6 @@ describe.skipIf(chromium === undefined)('the planner', () => {
       expect(screen.features.map(({ properties }: Feature) => properties.stained_m2)).toEqual(
         api.blocks.map(({ stainedM2 }) => digits(stainedM2.value)),
       );
-      await context.close();
-    },
-    2 * PATIENCE_MS,
-  );
-
-  test(
-    'weights move by keyboard, the ranking follows, and it is the ranking of a full run with those weights',
-    async () => {
-      const { page, context, complaints } = await openViewer(browser, served.url);
-      const before = await listed(page);
-      await page.locator('.weights > summary').click();
-      await page.getByRole('slider', { name: 'Weight of Stain in plain sight' }).focus();
-      await page.keyboard.press('Home');
-      await page.getByRole('slider', { name: 'Weight of Bloom' }).focus();
-      await page.keyboard.press('End');
-      await expect.poll(() => listed(page)).not.toEqual(before);
-      const after = await listed(page);
-      await page.locator('.exports summary').click();
-      const screen = JSON.parse((await exported(page, 'GeoJSON')).toString()).features as Feature[];
-      expect(screen.map(({ properties }) => properties.block_id)).toEqual(after);
-      const full = rankedByCommandLine({ ...WEIGHTS, stained: 0, bloom_window: 1 });
-      expect(screen.map(withoutRanges)).toEqual(full.map(withoutRanges));
-      // Undo brings the project's own weights back; so does the button.
-      await page.locator('h1').click();
-      await page.keyboard.press('Control+z');
-      await page.keyboard.press('Control+z');
-      await expect.poll(() => listed(page)).toEqual(before);
-      expect(complaints).toEqual([]);
-      await context.close();
-    },
-    2 * PATIENCE_MS,
-  );
-
-  test(
-    'saves a scenario that outlives a reload and compares it side by side',
-    async () => {
-      const { page, context } = await openViewer(browser, served.url);
-      await page.locator('.weights > summary').click();
-      await page.getByRole('slider', { name: 'Weight of Open complaints' }).focus();
-      await page.keyboard.press('End');
-      await page.locator('.scenarios > summary').click();
-      await page.getByLabel('Name of the scenario').fill('Complaints first');
-      await page.keyboard.press('Enter');
-      await page.getByRole('button', { name: 'Use: Complaints first' }).waitFor();
-      await page.reload();
-      await drawn(page);
-      await page.locator('.scenarios > summary').click();
-      await page.getByRole('button', { name: 'Compare side by side' }).click();
-      const table = page.getByRole('dialog').locator('table');
-      expect(await table.locator('thead th').allTextContents()).toEqual(['Block', 'Project’s own', 'Complaints first']);
-      expect(await table.locator('.moved').count()).toBeGreaterThan(0);
-      expect(await seriousFaults(page)).toEqual([]);
-      await context.close();
-    },
-    2 * PATIENCE_MS,
-  );
-
-  test(
-    'filters list and export alike; the link to it shows the same to somebody else',
-    async () => {
-      const { page, context } = await openViewer(browser, served.url);
-      await page.getByRole('combobox', { name: 'Bloom' }).selectOption('closed');
-      await page.locator('.ranking .row-head').first().click();
-      const seen = await listed(page);
-      expect(seen.length).toBeGreaterThan(0);
-      expect(seen.length).toBeLessThan(42);
-      await page.locator('.exports summary').click();
-      const csv = (await exported(page, 'CSV table')).toString().trim().split('\r\n');
-      expect(csv.length - 1).toBe(seen.length);
-      expect(csv[0].split(',').slice(0, 4)).toEqual(['block_id', 'name', 'rank', 'score']);
-      const link = page.url();
-      const other = await openViewer(browser, link);
-      expect(await listed(other.page)).toEqual(seen);
-      expect(await other.page.locator('.ranking li.chosen .row-head').getAttribute('data-block')).toBe(seen[0]);
-      await other.context.close();
-      await context.close();
-    },
-    2 * PATIENCE_MS,
-  );
-
-  test(
-    'gives GDAL a GeoJSON file it opens, and paper a map at 300 dots per inch',
-    async () => {
-      const { page, context } = await openViewer(browser, served.url);
-      await page.locator('.exports summary').click();
       const [download] = await Promise.all([
         page.waitForEvent('download'),
         page.getByRole('button', { name: 'GeoJSON' }).click(),
@@ -160,24 +75,66 @@ describe.skipIf(chromium === undefined)('the planner', () => {
   );
 
   test(
-    'reads in Spanish, in feet, in the dark; and says so to a screen reader',
+    'weights move by keyboard and the ranking is that of a full run with them; a scenario outlives a reload and is compared side by side',
     async () => {
-      const { page, context } = await openViewer(browser, served.url);
-      await page.getByRole('button', { name: 'Settings and help' }).click();
-      await page.getByRole('radio', { name: 'Español' }).click();
-      await page.getByRole('radio', { name: 'Pies cuadrados' }).click();
-      await page.getByRole('radio', { name: 'Oscuro' }).click();
-      expect(await seriousFaults(page)).toEqual([]);
-      await page.keyboard.press('Escape');
-      await page.getByText('Manzanas por orden de necesidad').waitFor();
-      expect(await page.locator('html').getAttribute('lang')).toBe('es');
-      expect(await page.locator('.total').textContent()).toContain('ft²');
-      await page.locator('.ranking .row-head').first().click();
+      const { page, context, complaints } = await openViewer(browser, url);
+      const before = await listed(page);
       await page.locator('.weights > summary').click();
-      await page.locator('.scenarios > summary').click();
+      await page.getByRole('slider', { name: 'Weight of Stain in plain sight' }).focus();
+      await page.keyboard.press('Home');
+      await page.getByRole('slider', { name: 'Weight of Bloom' }).focus();
+      await page.keyboard.press('End');
+      await expect.poll(() => listed(page)).not.toEqual(before);
+      const after = await listed(page);
       await page.locator('.exports summary').click();
-      await page.locator('.findings summary').click();
+      const screen = JSON.parse((await exported(page, 'GeoJSON')).toString()).features as Feature[];
+      expect(screen.map(({ properties }) => properties.block_id)).toEqual(after);
+      const full = rankedByCommandLine({ ...WEIGHTS, stained: 0, bloom_window: 1 });
+      expect(screen.map(withoutRanges)).toEqual(full.map(withoutRanges));
+      // Undo brings the project's own weights back; so does the button.
+      await page.locator('h1').click();
+      await page.keyboard.press('Control+z');
+      await page.keyboard.press('Control+z');
+      await expect.poll(() => listed(page)).toEqual(before);
+      await page.getByRole('slider', { name: 'Weight of Open complaints' }).focus();
+      await page.keyboard.press('End');
+      await page.locator('.scenarios > summary').click();
+      await page.getByLabel('Name of the scenario').fill('Complaints first');
+      await page.keyboard.press('Enter');
+      await page.getByRole('button', { name: 'Use: Complaints first' }).waitFor();
+      await page.reload();
+      await drawn(page);
+      await page.locator('.scenarios > summary').click();
+      await page.getByRole('button', { name: 'Compare side by side' }).click();
+      const table = page.getByRole('dialog').locator('table');
+      expect(await table.locator('thead th').allTextContents()).toEqual(['Block', 'Project’s own', 'Complaints first']);
+      expect(await table.locator('.moved').count()).toBeGreaterThan(0);
       expect(await seriousFaults(page)).toEqual([]);
+      expect(complaints).toEqual([]);
+      await context.close();
+    },
+    2 * PATIENCE_MS,
+  );
+
+  test(
+    'filters list and export alike; the link to it shows the same to somebody else, in Spanish, in feet, in the dark',
+    async () => {
+      const { page, context } = await openViewer(browser, url);
+      await page.getByRole('combobox', { name: 'Bloom' }).selectOption('closed');
+      await page.locator('.ranking .row-head').first().click();
+      const seen = await listed(page);
+      expect(seen.length).toBeGreaterThan(0);
+      expect(seen.length).toBeLessThan(42);
+      await page.locator('.exports summary').click();
+      const csv = (await exported(page, 'CSV table')).toString().trim().split('\r\n');
+      expect(csv.length - 1).toBe(seen.length);
+      expect(csv[0].split(',').slice(0, 4)).toEqual(['block_id', 'name', 'rank', 'score']);
+      const link = page.url();
+      const other = await openViewer(browser, link);
+      expect(await listed(other.page)).toEqual(seen);
+      expect(await other.page.locator('.ranking li.chosen .row-head').getAttribute('data-block')).toBe(seen[0]);
+      await inSpanish(other.page);
+      await other.context.close();
       await context.close();
     },
     2 * PATIENCE_MS,
@@ -206,6 +163,25 @@ const WEIGHTS = {
 function withoutRanges({ properties }: Feature): Record<string, unknown> {
   const entries = Object.entries(properties).filter(([name]) => !/_(lo|hi)\d\d_m2$|^top_share$/.test(name));
   return Object.fromEntries(entries);
+}
+
+/** Somebody else’s page, as they like it. */
+async function inSpanish(page: Page): Promise<void> {
+  await page.getByRole('button', { name: 'Settings and help' }).click();
+  await page.getByRole('radio', { name: 'Español' }).click();
+  await page.getByRole('radio', { name: 'Pies cuadrados' }).click();
+  await page.getByRole('radio', { name: 'Oscuro' }).click();
+  expect(await seriousFaults(page)).toEqual([]);
+  await page.keyboard.press('Escape');
+  await page.getByText('Manzanas por orden de necesidad').waitFor();
+  expect(await page.locator('html').getAttribute('lang')).toBe('es');
+  expect(await page.locator('.total').textContent()).toContain('ft²');
+  await page.locator('.ranking .row-head').first().click();
+  await page.locator('.weights > summary').click();
+  await page.locator('.scenarios > summary').click();
+  await page.locator('.exports summary').click();
+  await page.locator('.findings summary').click();
+  expect(await seriousFaults(page)).toEqual([]);
 }
 
 const listed = (page: Page): Promise<(string | null)[]> =>

@@ -8,7 +8,8 @@ import { gzipSync } from 'node:zlib';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { findChromium, launch } from './browser.ts';
-import { ROOT, SAMPLE, type Served, serve } from './crownfall-process.ts';
+import { ROOT } from './crownfall-process.ts';
+import { servedSample } from './served-sample.ts';
 import { openViewer, PATIENCE_MS, seriousFaults } from './viewer-page.ts';
 
 const chromium = findChromium();
@@ -19,6 +20,7 @@ const WORDS = {
     imagery: 'Imagery',
     seasons: 'Two seasons',
     charts: 'Charts',
+    cancel: 'Cancel',
   },
   'es-ES': {
     settings: 'Ajustes y ayuda',
@@ -26,20 +28,20 @@ const WORDS = {
     imagery: 'Imagen aérea',
     seasons: 'Dos temporadas',
     charts: 'Gráficos',
+    cancel: 'Cancelar',
   },
 } as const;
 
 describe.skipIf(chromium === undefined)('every screen', () => {
-  let served: Served;
+  let url: string;
   let browser: Browser;
 
   beforeAll(async () => {
-    [served, browser] = await Promise.all([serve(SAMPLE), launch(chromium as string)]);
+    [url, browser] = await Promise.all([servedSample(), launch(chromium as string)]);
   }, PATIENCE_MS);
 
   afterAll(async () => {
     await browser?.close();
-    await served?.stop();
   });
 
   test.each([
@@ -49,10 +51,10 @@ describe.skipIf(chromium === undefined)('every screen', () => {
     'in %s, %s: no serious accessibility fault',
     async (locale, colorScheme) => {
       const words = WORDS[locale];
-      const { page, context } = await openViewer(browser, served.url, { locale, colorScheme, tour: true });
+      const { page, context, asked } = await openViewer(browser, url, { locale, colorScheme, tour: true });
+      if (colorScheme === 'light') expectLight(asked);
       const faults: Record<string, string[]> = {};
       const judge = async (screen: string): Promise<void> => {
-        if (process.env.SAY) console.log(screen, Date.now() % 1e6);
         faults[screen] = await seriousFaults(page);
       };
       await judge('tour');
@@ -83,7 +85,13 @@ describe.skipIf(chromium === undefined)('every screen', () => {
       await page.keyboard.press('o');
       await page.waitForSelector('.sketch');
       await judge('outline');
-      await page.goto(`${served.url}/#bench=plan`);
+      for (const tool of [0, 1, 2, 3]) {
+        await page.getByRole('button', { name: words.cancel }).click();
+        await page.locator('.tool').nth(tool).click();
+        await page.locator('.coordinates summary').click();
+        await judge(`drawing tool ${tool}`);
+      }
+      await page.goto(`${url}/#bench=plan`);
       await page.reload();
       await page.locator('.plan-outcome').waitFor();
       await page.locator('.planned-block summary').first().click();
@@ -94,28 +102,21 @@ describe.skipIf(chromium === undefined)('every screen', () => {
     },
     2 * PATIENCE_MS,
   );
-
-  test(
-    'what is loaded first is less than 1.2 MB compressed, imagery and the solver aside',
-    async () => {
-      const { asked, context } = await openViewer(browser, served.url);
-      const files = asked.filter((url) => /\/assets\//.test(url)).map((url) => new URL(url).pathname.slice(1));
-      const weights = [...new Set(files)].map((file) => {
-        const bytes = readFileSync(resolve(ROOT, 'apps/viewer/dist', file));
-        return [file, /\.woff2?$/.test(file) ? bytes.length : gzipSync(bytes).length] as const;
-      });
-      const total = weights.reduce((sum, [, bytes]) => sum + bytes, 0);
-      expect(weights.length).toBeGreaterThan(4);
-      expect(total, weights.map((each) => each.join(' ')).join('\n')).toBeLessThan(1.2e6);
-      // The solver is there, but is not among them.
-      expect(readdirSync(resolve(ROOT, 'apps/viewer/dist/assets')).some((file) => /highs.*\.wasm$/.test(file))).toBe(
-        true,
-      );
-      expect(files.filter((file) => /highs/.test(file))).toEqual([]);
-      await context.close();
-    },
-    PATIENCE_MS,
-  );
 });
+
+/** What a page asks for first is less than 1.2 MB compressed, imagery and the solver aside. */
+function expectLight(asked: readonly string[]): void {
+  const files = asked.filter((url) => /\/assets\//.test(url)).map((url) => new URL(url).pathname.slice(1));
+  const weights = [...new Set(files)].map((file) => {
+    const bytes = readFileSync(resolve(ROOT, 'apps/viewer/dist', file));
+    return [file, /\.woff2?$/.test(file) ? bytes.length : gzipSync(bytes).length] as const;
+  });
+  const total = weights.reduce((sum, [, bytes]) => sum + bytes, 0);
+  expect(weights.length).toBeGreaterThan(4);
+  expect(total, weights.map((each) => each.join(' ')).join('\n')).toBeLessThan(1.2e6);
+  // The solver is there, but is not among them.
+  expect(readdirSync(resolve(ROOT, 'apps/viewer/dist/assets')).some((file) => /highs.*\.wasm$/.test(file))).toBe(true);
+  expect(files.filter((file) => /highs/.test(file))).toEqual([]);
+}
 
 const bench = (page: Page, index: number): Promise<void> => page.locator('.benches [role="radio"]').nth(index).click();

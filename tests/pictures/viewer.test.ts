@@ -7,7 +7,7 @@ import { resolve } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { findChromium, launch } from '../journeys/browser.ts';
-import { SAMPLE, type Served, serve } from '../journeys/crownfall-process.ts';
+import { servedSample } from '../journeys/served-sample.ts';
 import { PATIENCE_MS } from '../journeys/viewer-page.ts';
 import { pictureOf, SCENES } from './viewer-scenes.ts';
 
@@ -19,18 +19,17 @@ const CHANNEL = 48;
 const MOST = 0.02;
 
 describe.skipIf(chromium === undefined)('the viewer looks as the guides show it', () => {
-  let served: Served;
+  let url: string;
   let browser: Browser;
   let judge: Page;
 
   beforeAll(async () => {
-    [served, browser] = await Promise.all([serve(SAMPLE), launch(chromium as string)]);
+    [url, browser] = await Promise.all([servedSample(), launch(chromium as string)]);
     judge = await browser.newPage();
   }, PATIENCE_MS);
 
   afterAll(async () => {
     await browser?.close();
-    await served?.stop();
   });
 
   const cases = SCENES.flatMap((scene) =>
@@ -41,7 +40,7 @@ describe.skipIf(chromium === undefined)('the viewer looks as the guides show it'
     async (name, scene, width) => {
       const path = resolve(PICTURES, `${name}.png`);
       expect(existsSync(path)).toBe(true);
-      const picture = await pictureOf(browser, served.url, scene, width);
+      const picture = await pictureOf(browser, url, scene, width);
       expect(await differingShare(judge, picture, readFileSync(path))).toBeLessThan(MOST);
     },
     PATIENCE_MS,
