@@ -8,6 +8,7 @@ export {
 export { ciede2000 } from './analysis/ciede2000.ts';
 export { type Lab, lightness, srgbToLab } from './analysis/cielab.ts';
 export { addCrowns, emptyFoliageHistogram, type FoliageHistogram } from './analysis/foliage-histogram.ts';
+export { type FoliageOfCrowns, type FoliageOptions, foliageOfCrowns } from './analysis/foliage-of-crowns.ts';
 export { type OutlineThresholds, outlineThresholds, whiteLevel } from './analysis/foliage-scene.ts';
 export {
   type FoliageSeparation,
@@ -29,7 +30,13 @@ export {
   pavementDarkness,
   pavementTone,
 } from './analysis/pavement-darkness.ts';
-export { type PavementInView, pavementInView, type ViewRegions } from './analysis/pavement-in-view.ts';
+export {
+  type PavementInView,
+  pavementAwayFrom,
+  pavementInView,
+  type ViewRegions,
+  viewOfPavement,
+} from './analysis/pavement-in-view.ts';
 export {
   MOST_VERTICES,
   type OutlineAnswer,
@@ -40,6 +47,8 @@ export {
   proposeOutline,
   proposeOutlines,
 } from './analysis/propose-outlines.ts';
+export { SUGGESTION_COLUMNS, type SuggestionRow, suggestionRow } from './analysis/suggestion-row.ts';
+export { thresholdsOfImage } from './analysis/thresholds-of-image.ts';
 export {
   type ColourBands,
   colourBands,
@@ -59,6 +68,7 @@ export {
   type StatisticsOptions,
 } from './crown/band-statistics.ts';
 export { type CrownPixels, type CrownPixelsOptions, crownPixels, pixelsWithin } from './crown/crown-pixels.ts';
+export { type CrownsInWindow, crownWindows } from './crown/crown-windows.ts';
 export {
   type CrownReading,
   type CrownsOptions,
@@ -69,6 +79,7 @@ export {
 export type { CrsCode } from './geo-keys.ts';
 export type { GeoTransform } from './georeference.ts';
 export { coarser, groundToPixel, northUp, pixelToGround } from './georeference.ts';
+export { groundToLonLat, lonLatToGround } from './ground-rings.ts';
 export type { GeoKeyTags, Imagery, ImageryLevel, ReadWindow, WindowOptions } from './imagery.ts';
 export type { ImageryFinding, ImageryFindingCode } from './imagery-findings.ts';
 export { type OpenedImagery, type OpenImageryOptions, openImagery } from './open-imagery.ts';

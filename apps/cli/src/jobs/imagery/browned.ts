@@ -4,31 +4,30 @@ import { writeCsv } from '@crownfall/exchange';
 import { readProject, writeFiles } from '@crownfall/exchange/node';
 import { crownOutline, crownShapeInPlane, equalAreaPlane, type Finding } from '@crownfall/geometry';
 import {
-  addCrowns,
-  type BrownedShare,
   brownedShare,
-  emptyFoliageHistogram,
+  crownWindows,
   type FoliageHistogram,
   type FoliageSeparation,
+  foliageOfCrowns,
   type Imagery,
   imageQuality,
   type MarkedCrown,
   markedPixels,
   type QualityFlag,
   regionInPixels,
+  SUGGESTION_COLUMNS,
+  type SuggestionRow,
   separateByMarks,
   separateByOtsu,
+  suggestionRow,
   type VegetationIndex,
-  whiteLevel,
 } from '@crownfall/imagery';
 import { readSurvey, type Tree } from '@crownfall/survey';
 import { findingsReport } from '../../reports/findings-report.ts';
 import { EXIT } from '../../terminal/failure.ts';
 import { type Progress, progressOn } from '../../terminal/progress.ts';
 import type { CommonOptions } from '../job-options.ts';
-import { crownWindows } from './crown-windows.ts';
 import { forImages, type ImageChoice, type OpenImage } from './project-images.ts';
-import { SUGGESTION_COLUMNS, suggestionRow } from './suggestion-row.ts';
 
 export interface BrownedOptions extends CommonOptions, ImageChoice {
   readonly out: string;
@@ -62,7 +61,7 @@ export async function browned(project: string, options: BrownedOptions): Promise
     return EXIT.dataStops;
   }
   checkMarks(survey.trees, options);
-  const rows = new Map<string, Readonly<Record<string, unknown>>>();
+  const rows = new Map<string, SuggestionRow>();
   const reports: ImageReport[] = [];
   const found = await forImages(project, input.imagery, options, async (open) => {
     reports.push(await suggestFrom(open, survey.trees, options, progress, rows));
@@ -90,12 +89,19 @@ async function suggestFrom(
   trees: readonly Tree[],
   options: BrownedOptions,
   progress: Progress,
-  rows: Map<string, Readonly<Record<string, unknown>>>,
+  rows: Map<string, SuggestionRow>,
 ): Promise<ImageReport> {
   const open = trees.filter(({ treeId }) => !rows.has(treeId));
   const regions = regionsOf(image, open);
   progress.stage(`Looking at the crowns in ${basename(name)}`, 0.2);
-  const { histogram, marks, crowns } = await lookedOver(image, open, regions, options);
+  const marks: MarkedCrown[] = [];
+  const { histogram, crowns } = await foliageOfCrowns(image, regions, {
+    index: options.index,
+    onCrown: (crown, window, cover) => {
+      const mark = markOf(open[crown].treeId, options);
+      if (mark !== null) marks.push({ mark, pixels: markedPixels(window, cover) });
+    },
+  });
   const quality = imageQuality(histogram);
   const separation = separated(histogram, marks, options);
   const report = { image: basename(name), crowns, quality };
@@ -110,49 +116,18 @@ async function suggestFrom(
       const share = brownedShare(window, covers[k], separation, { seed: options.seed });
       if (share.suggested) {
         suggested++;
-        rows.set(
-          open[crown].treeId,
-          rowOf(open[crown], share, separation, { ...options, image: basename(name), quality }),
-        );
+        const { treeId } = open[crown];
+        const facts = { flown: options.flown, image: basename(name), quality };
+        rows.set(treeId, suggestionRow(treeId, share, separation, facts));
       } else refused[share.because] = (refused[share.because] ?? 0) + 1;
     });
   }
   return { ...report, suggested, refused, separation: separation.rule.by };
 }
 
-function rowOf(
-  tree: Tree,
-  share: BrownedShare & { readonly suggested: true },
-  separation: FoliageSeparation,
-  facts: { readonly flown: string; readonly image: string; readonly quality: readonly QualityFlag[] },
-): Readonly<Record<string, unknown>> {
-  return suggestionRow(tree.treeId, share, separation, facts);
-}
-
 function regionsOf(image: Imagery, trees: readonly Tree[]): readonly (readonly Float64Array[])[] {
   const plane = equalAreaPlane(trees.map(({ at }) => [at.lon, at.lat]));
   return trees.map(({ crown }) => regionInPixels(image, plane, crownOutline(crownShapeInPlane(crown, plane)).region));
-}
-
-async function lookedOver(
-  image: Imagery,
-  trees: readonly Tree[],
-  regions: readonly (readonly Float64Array[])[],
-  options: BrownedOptions,
-): Promise<{ readonly histogram: FoliageHistogram; readonly marks: readonly MarkedCrown[]; readonly crowns: number }> {
-  let histogram: FoliageHistogram | null = null;
-  const marks: MarkedCrown[] = [];
-  let crowns = 0;
-  for await (const { window, crowns: inWindow, covers } of crownWindows(image, regions)) {
-    histogram ??= emptyFoliageHistogram(options.index, whiteLevel(window));
-    histogram = addCrowns(histogram, window, covers);
-    crowns += inWindow.length;
-    inWindow.forEach((crown, k) => {
-      const mark = markOf(trees[crown].treeId, options);
-      if (mark !== null) marks.push({ mark, pixels: markedPixels(window, covers[k]) });
-    });
-  }
-  return { histogram: histogram ?? emptyFoliageHistogram(options.index, 255), marks, crowns };
 }
 
 function markOf(treeId: string, { sound, browned: marked }: BrownedOptions): MarkedCrown['mark'] | null {

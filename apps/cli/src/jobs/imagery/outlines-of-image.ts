@@ -1,12 +1,13 @@
 /** Outlines for the points of a whole image, square by square, so that an image of any size fits. */
 import type { Coordinates } from '@crownfall/geometry';
 import {
+  groundToLonLat,
   type Imagery,
+  lonLatToGround,
   type OutlineAnswer,
-  type OutlineThresholds,
-  outlineThresholds,
   type PixelWindow,
   proposeOutlines,
+  thresholdsOfImage,
 } from '@crownfall/imagery';
 
 export interface TreePoint {
@@ -26,8 +27,6 @@ export interface TreeOutline {
 /** Squares of this side are proposed at a time; with this much around them, so that crowns and rivals are whole. */
 const SQUARE_M = 60;
 const MARGIN_M = 15;
-/** Thresholds come from the finest level of no more than this many pixels, else from the middle of the image. */
-const SURVEY_PIXELS = 4e6;
 
 interface Placed extends TreePoint {
   readonly column: number;
@@ -47,8 +46,8 @@ export async function outlinesOfImage(
 ): Promise<readonly TreeOutline[]> {
   const placed = placedPoints(image, points);
   if (placed.length === 0) return [];
-  const thresholds = await thresholdsOf(image);
-  const occupied = drawn.map((ring) => groundRing(image, ring));
+  const thresholds = await thresholdsOfImage(image);
+  const occupied = drawn.map((ring) => lonLatToGround(image, ring));
   const answers = new Map<string, TreeOutline>();
   const squares = squaresOf(image, placed);
   for (const [i, square] of squares.entries()) {
@@ -64,7 +63,11 @@ export async function outlinesOfImage(
     proposeOutlines(window, seeds, { thresholds, occupied: near }).forEach((answer, k) => {
       if (!isWithin(rivals[k], square.core)) return;
       if (answer.proposed) occupied.push(answer.ring);
-      answers.set(rivals[k].treeId, { treeId: rivals[k].treeId, answer, lonLatRing: lonLatRing(image, answer) });
+      answers.set(rivals[k].treeId, {
+        treeId: rivals[k].treeId,
+        answer,
+        lonLatRing: groundToLonLat(image, answer.proposed ? answer.ring : []),
+      });
     });
   }
   return points.flatMap(({ treeId }) => answers.get(treeId) ?? []);
@@ -77,18 +80,6 @@ function placedPoints(image: Imagery, points: readonly TreePoint[]): readonly Pl
       return { ...point, column, row };
     })
     .filter(({ column, row }) => column >= 0 && row >= 0 && column < image.width && row < image.height);
-}
-
-async function thresholdsOf(image: Imagery): Promise<OutlineThresholds> {
-  const level = image.levels.findIndex(({ width, height }) => width * height <= SURVEY_PIXELS);
-  if (level >= 0) {
-    const { width, height } = image.levels[level];
-    return outlineThresholds(await image.readWindow({ left: 0, top: 0, width, height }, { level }));
-  }
-  const side = Math.floor(Math.sqrt(SURVEY_PIXELS));
-  const [width, height] = [Math.min(side, image.width), Math.min(side, image.height)];
-  const [left, top] = [Math.floor((image.width - width) / 2), Math.floor((image.height - height) / 2)];
-  return outlineThresholds(await image.readWindow({ left, top, width, height }));
 }
 
 interface Square {
@@ -120,13 +111,6 @@ function isWithin({ column, row }: Placed, { left, top, width, height }: PixelWi
   return column >= left && row >= top && column < left + width && row < top + height;
 }
 
-function groundRing(image: Imagery, lonLat: Coordinates<'lonlat'>): Float64Array {
-  const pixels = image.lonLatToPixel(lonLat);
-  const out = new Float64Array(pixels.length);
-  for (let i = 0; i < out.length; i += 2) [out[i], out[i + 1]] = image.pixelToGround(pixels[i], pixels[i + 1]);
-  return out;
-}
-
 function touches(image: Imagery, ring: Float64Array, { left, top, width, height }: PixelWindow): boolean {
   let [minX, minY, maxX, maxY] = [Infinity, Infinity, -Infinity, -Infinity];
   for (let i = 0; i < ring.length; i += 2) {
@@ -134,13 +118,4 @@ function touches(image: Imagery, ring: Float64Array, { left, top, width, height 
     [minX, maxX, minY, maxY] = [Math.min(minX, x), Math.max(maxX, x), Math.min(minY, y), Math.max(maxY, y)];
   }
   return minX <= left + width && maxX >= left && minY <= top + height && maxY >= top;
-}
-
-function lonLatRing(image: Imagery, answer: OutlineAnswer): Coordinates<'lonlat'> {
-  if (!answer.proposed) return new Float64Array(0);
-  const pixels = new Float64Array(answer.ring.length);
-  for (let i = 0; i < pixels.length; i += 2) {
-    [pixels[i], pixels[i + 1]] = image.groundToPixel(answer.ring[i], answer.ring[i + 1]);
-  }
-  return image.pixelToLonLat(pixels);
 }

@@ -1,6 +1,7 @@
 /** Windows of an image with the crowns that lie in each: neighbours share a window, so that each part is read about once. */
 import { type PixelCoverage, pixelCoverage } from '@crownfall/geometry';
-import type { Imagery, PixelWindow, ReadWindow } from '@crownfall/imagery';
+import type { Imagery, ReadWindow } from '../imagery.ts';
+import type { PixelWindow } from '../raster.ts';
 
 export interface CrownsInWindow {
   readonly window: ReadWindow;
@@ -14,9 +15,16 @@ type Region = readonly Float64Array[];
 /** Windows are about this wide and high. */
 const PART_PIXELS = 1024;
 
-/** @param regions in pixel coordinates of the full picture; those that do not lie wholly inside it are passed over */
-export async function* crownWindows(image: Imagery, regions: readonly Region[]): AsyncGenerator<CrownsInWindow> {
-  for (const { box, crowns } of parts(image, regions)) {
+/**
+ * @param regions in pixel coordinates of the full picture; those that do not lie wholly inside it are passed over
+ * @param crownsMost with more crowns than about this many, windows spread evenly over the image are left out
+ */
+export async function* crownWindows(
+  image: Imagery,
+  regions: readonly Region[],
+  crownsMost = Infinity,
+): AsyncGenerator<CrownsInWindow> {
+  for (const { box, crowns } of evenly(parts(image, regions), crownsMost)) {
     const window = await image.readWindow(box);
     const covers = crowns.map((crown) =>
       pixelCoverage(
@@ -50,6 +58,12 @@ function parts(image: Imagery, regions: readonly Region[]): readonly Part[] {
     else groups.set(key, [i]);
   });
   return [...groups.values()].map((crowns) => ({ crowns, box: boxOf(crowns.map((i) => regions[i])) }));
+}
+
+/** So many parts, from one end to the other, that their crowns are about as many as wanted. */
+function evenly(all: readonly Part[], crownsMost: number): readonly Part[] {
+  const share = crownsMost / all.reduce((sum, { crowns }) => sum + crowns.length, 0);
+  return share >= 1 ? all : all.filter((_, i) => Math.floor((i + 1) * share) > Math.floor(i * share));
 }
 
 function boxOf(regions: readonly Region[]): PixelWindow {

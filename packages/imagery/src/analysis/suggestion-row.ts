@@ -1,8 +1,30 @@
-/** A suggestion from imagery as a row in the form of ratings. */
-import { rounded } from '@crownfall/exchange';
-import type { BrownedShare, FoliageSeparation, QualityFlag } from '@crownfall/imagery';
+/** A browned share suggested from imagery, as a row in the form of ratings: it counts once a person has confirmed it. */
+import type { BrownedShare } from './browned-share.ts';
+import type { FoliageSeparation } from './foliage-separation.ts';
+import type { QualityFlag } from './image-quality.ts';
 
-/** The fields of a rating first, then what the suggestion rests on; those pass through as extra fields. */
+/** The fields of a rating first, then what the suggestion rests on. Empty text where nothing is known. */
+export type SuggestionRow = {
+  readonly tree_id: string;
+  /** The day the image was flown. */
+  readonly rated_on: string;
+  readonly rater: 'imagery';
+  readonly browned_pct: number;
+  /** A picture from above shows colour, not what fell or why. */
+  readonly cause: 'unknown';
+  readonly evidence: string;
+  readonly confidence: 'low';
+  readonly note: string;
+  /** Left to the person who looks at the crown. */
+  readonly confirmed_by: '';
+  readonly browned_lo95_pct: number | '';
+  readonly browned_hi95_pct: number | '';
+  readonly lit_pixels: number;
+  readonly shaded_pct: number;
+  readonly not_leaf_pct: number;
+  readonly image: string;
+};
+
 export const SUGGESTION_COLUMNS = [
   'tree_id',
   'rated_on',
@@ -19,15 +41,14 @@ export const SUGGESTION_COLUMNS = [
   'shaded_pct',
   'not_leaf_pct',
   'image',
-] as const;
+] as const satisfies readonly (keyof SuggestionRow)[];
 
-/** Confidence is always low and the cause unknown: a picture from above shows colour, not what fell or why. */
 export function suggestionRow(
   treeId: string,
   { share, interval, litPixels, makeUp }: BrownedShare & { readonly suggested: true },
   separation: FoliageSeparation,
   facts: { readonly flown: string; readonly image: string; readonly quality: readonly QualityFlag[] },
-): Readonly<Record<(typeof SUGGESTION_COLUMNS)[number], unknown>> {
+): SuggestionRow {
   return {
     tree_id: treeId,
     rated_on: facts.flown,
@@ -48,8 +69,8 @@ export function suggestionRow(
 }
 
 /** A share as per cent with one decimal: no picture tells more. */
-function percent(share: number): number | null {
-  return rounded(100 * share, 1);
+function percent(share: number): number {
+  return Math.round(100 * share * 10) / 10;
 }
 
 function ruleInWords({ rule, gate }: FoliageSeparation): string {
