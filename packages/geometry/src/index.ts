@@ -35,6 +35,7 @@ export { crownShapeInPlane, type ForwardPlane, type PlaneCrownShape } from './ou
 export { regionArea, regionCentroid } from './outline/region-measures.ts';
 export { type FlatRegions, flatRegions, regionAt, regionsOf } from './overlay/flat-regions.ts';
 export type { Box, FalloutZone, OverlayInput, OverlayLedger, ZoneSource } from './overlay/ledger.ts';
+export { ledgerOf } from './overlay/ledger-of.ts';
 export { LiveOverlay } from './overlay/live-overlay.ts';
 export { mergeLedgers } from './overlay/merge-ledgers.ts';
 export {

@@ -40,6 +40,11 @@ export class LiveOverlay {
     return this.cellsOf[piece] ?? NO_CELLS;
   }
 
+  /** Of all pieces as they are now; a later edit changes nothing in this list. */
+  allCells(): readonly PieceCells[] {
+    return Array.from(this.cellsOf, (cells) => cells ?? NO_CELLS);
+  }
+
   ledger(): OverlayLedger {
     return ledgerOf(this.cellsOf);
   }

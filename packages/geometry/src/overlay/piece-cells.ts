@@ -10,15 +10,21 @@ const NOTHING_M2 = 1e-10;
 
 /** The cells of one piece, as in the ledger: by block, then by cover. */
 export interface PieceCells {
-  readonly block: readonly number[];
-  readonly areaM2: readonly number[];
+  readonly block: Int32Array;
+  readonly areaM2: Float64Array;
   /** One longer than `block`. */
-  readonly coverStart: readonly number[];
-  readonly zone: readonly number[];
-  readonly layer: readonly number[];
+  readonly coverStart: Int32Array;
+  readonly zone: Int32Array;
+  readonly layer: Uint8Array;
 }
 
-export const NO_CELLS: PieceCells = { block: [], areaM2: [], coverStart: [0], zone: [], layer: [] };
+export const NO_CELLS: PieceCells = {
+  block: new Int32Array(0),
+  areaM2: new Float64Array(0),
+  coverStart: new Int32Array(1),
+  zone: new Int32Array(0),
+  layer: new Uint8Array(0),
+};
 
 /**
  * Gathers states that stand for the same cell. `areas` is indexed by state. Relies on the order in which a neighbourhood adds
@@ -84,19 +90,23 @@ function merged(cells: readonly Cell[]): Cell[] {
 }
 
 function rowsOf(cells: readonly Cell[]): PieceCells {
-  const block: number[] = [];
-  const areaM2: number[] = [];
-  const coverStart = [0];
-  const zone: number[] = [];
-  const layer: number[] = [];
-  for (const cell of cells) {
-    block.push(cell.block);
-    areaM2.push(cell.areaM2);
-    zone.push(...cell.zones);
-    layer.push(...cell.rings);
-    coverStart.push(zone.length);
-  }
-  return { block, areaM2, coverStart, zone, layer };
+  const coverStart = new Int32Array(cells.length + 1);
+  cells.forEach(({ zones }, i) => {
+    coverStart[i + 1] = coverStart[i] + zones.length;
+  });
+  const zone = new Int32Array(coverStart[cells.length]);
+  const layer = new Uint8Array(zone.length);
+  cells.forEach(({ zones, rings }, i) => {
+    zone.set(zones, coverStart[i]);
+    layer.set(rings, coverStart[i]);
+  });
+  return {
+    block: Int32Array.from(cells, ({ block }) => block),
+    areaM2: Float64Array.from(cells, ({ areaM2 }) => areaM2),
+    coverStart,
+    zone,
+    layer,
+  };
 }
 
 function byBlockThenCover(a: Cell, b: Cell): number {
