@@ -100,7 +100,7 @@ describe('effects of actions', () => {
     const block = scene.treated.findIndex((zones) => zones.length > 2);
     const { treat_lowers } = reckoned.settings.plan;
     const { severity, stain } = work.plan;
-    const trees = new Set(scene.treated[block].map((zone) => reckoned.stages.ground.crowns[zone].treeIndex));
+    const trees = new Set(scene.treated[block].map((zone) => reckoned.stages.ground.treeIndex[zone]));
     const factor = severity.factor.map((each, tree) => (trees.has(tree) ? (1 - treat_lowers) * each : each));
     const before: number[] = [];
     const after: number[] = [];

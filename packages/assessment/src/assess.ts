@@ -97,7 +97,7 @@ export function reckonPlaced(
   progress: Progress = noProgress,
 ): Reckoned | Stopped {
   const asOf = asOfDay(survey, settings);
-  const ground = groundOf(placed, overlay);
+  const ground = groundOf(placed, survey.trees, overlay);
   if (stops(ground.findings)) return { stopped: true, findings: [...findings, ...ground.findings] };
   progress('stain', 0, 1);
   const stain = reckonStain(ground, survey, settings, asOf);

@@ -14,12 +14,13 @@ import {
   type Complaint,
   FOOT_TRAFFIC,
   PAVEMENT_KINDS,
+  type PrioritySettings,
   type Settings,
   type Survey,
   type TreeSeverity,
 } from '@crownfall/survey';
-import type { Ground } from './ground/ground.ts';
-import { sitesByBlock } from './sites-near.ts';
+import type { FixedGround, Ground, Nearness } from './ground/ground.ts';
+import { SitesNear, sitesByBlock } from './sites-near.ts';
 import type { Stain } from './stain-stage.ts';
 
 /** What the ranking knew of a block beside its stain. */
@@ -44,18 +45,36 @@ export interface Ranking {
 /** A tree that nobody diagnosed counts for the worst severity when most diagnosed trees of its group foul pavement (A). */
 const GATE_MOST = 0.5;
 
-/** Ranks the blocks on the day `asOf`. Linear in ledger and records, n log n in blocks. */
+/** Where the records that rank lie: found once for as long as they and the blocks stay. */
+export interface RankPlaces {
+  /** By position in the survey's complaints; −1: no block near. */
+  readonly complaintBlock: Int32Array;
+  readonly sites: SitesNear;
+}
+
+export function rankPlaces(
+  { near }: FixedGround,
+  records: Pick<Survey, 'complaints' | 'sites'>,
+  { complaint_distance_m, site_distance_m }: PrioritySettings,
+): RankPlaces {
+  return {
+    complaintBlock: complaintBlocks(near, records.complaints, complaint_distance_m),
+    sites: new SitesNear(near, records.sites, site_distance_m),
+  };
+}
+
+/** Ranks the blocks on the day `asOf`. Linear in runs and records, n log n in blocks. `places`: when they are known. */
 export function rank(
   ground: Ground,
   stain: Stain,
-  records: Pick<Survey, 'complaints' | 'bloom' | 'sites'>,
+  records: Pick<Survey, 'complaints' | 'bloom' | 'sites'> & { readonly places?: RankPlaces },
   settings: Settings,
   asOf: string,
 ): Ranking {
   const { priority } = settings;
+  const { complaintBlock, sites: sitesNear } = records.places ?? rankPlaces(ground, records, priority);
   const stained = stainedParts(ground, stain);
-  const sites = sitesByBlock(ground, records.sites, stain.ledgers.blame, priority.site_distance_m);
-  const complaintBlock = complaintBlocks(ground, records.complaints, priority.complaint_distance_m);
+  const sites = sitesByBlock(ground.crowns, stain.ledgers.blame, ground.blocks.length, sitesNear);
   const complaints = grouped(ground, records.complaints, (_, i) => complaintBlock[i]);
   const bloom = bloomByBlock(ground, records.bloom);
   const zones = grouped(ground, [...ground.crowns.keys()], (zone) => ground.crowns[zone].block);
@@ -99,7 +118,7 @@ export function fouling(severities: readonly TreeSeverity[]): TreeSeverity[] {
 }
 
 /** Stained area of each block by kind of pavement and foot-traffic class. */
-function stainedParts({ ledger, pavement, blocks }: Ground, { ledgers }: Stain): StainedPart[][] {
+function stainedParts({ pavement, blocks }: Ground, { ledgers: { runs } }: Stain): StainedPart[][] {
   const classes = FOOT_TRAFFIC.length + 1;
   const width = PAVEMENT_KINDS.length * classes;
   const partOf = Int32Array.from(pavement, ({ pavement: { kind, footTraffic } }) => {
@@ -107,10 +126,9 @@ function stainedParts({ ledger, pavement, blocks }: Ground, { ledgers }: Stain):
     return PAVEMENT_KINDS.indexOf(kind) * classes + trafficClass;
   });
   const sums = new BalancedSums(blocks.length * width);
-  for (let cell = 0; cell < ledger.cellCount; cell++) {
-    if (ledger.block[cell] < 0 || ledgers.share[cell] === 0) continue;
-    sums.add(ledger.block[cell] * width + partOf[ledger.piece[cell]], ledger.areaM2[cell] * ledgers.share[cell]);
-  }
+  runs.block.forEach((block, run) => {
+    if (block >= 0) sums.add(block * width + partOf[runs.piece[run]], runs.areas.stainedM2[run]);
+  });
   return blocks.map((_, block) => {
     const parts: StainedPart[] = [];
     for (let part = 0; part < width; part++) {
@@ -123,10 +141,10 @@ function stainedParts({ ledger, pavement, blocks }: Ground, { ledgers }: Stain):
 }
 
 /** The block of each complaint: the one that holds its point, else the nearest within reach. */
-function complaintBlocks({ near }: Ground, complaints: readonly Complaint[], reachM: number): Int32Array {
+function complaintBlocks({ forward, blocks }: Nearness, complaints: readonly Complaint[], reachM: number): Int32Array {
   return Int32Array.from(complaints, ({ at }) => {
-    const [x, y] = near.forward(Float64Array.of(at.lon, at.lat));
-    return near.blocks.holdingOrNearest(x, y, reachM);
+    const [x, y] = forward([at.lon, at.lat]);
+    return blocks.holdingOrNearest(x, y, reachM);
   });
 }
 

@@ -1,6 +1,6 @@
 /** The stain stage: severities meet the ground. Changed ratings, factors or k need this stage again, not the geometry. */
 import type { Finding } from '@crownfall/geometry';
-import { layerShares, reckonLedgers, type StainLedgers, treeDoses } from '@crownfall/stain';
+import { type LedgerKeys, layerShares, reckonLedgers, type StainLedgers, treeDoses } from '@crownfall/stain';
 import {
   PAVEMENT_KINDS,
   type Settings,
@@ -9,7 +9,7 @@ import {
   severityOfTrees,
   type TreeSeverity,
 } from '@crownfall/survey';
-import type { Ground } from './ground/ground.ts';
+import type { FixedGround, Ground } from './ground/ground.ts';
 
 export interface Stain {
   readonly ledgers: StainLedgers;
@@ -23,17 +23,19 @@ export interface Stain {
 /** Doses of all crowns on the day `asOf`, and the stained area they make. */
 export function reckonStain(ground: Ground, survey: Survey, settings: Settings, asOf: string): Stain {
   const reading = severityOfTrees(survey, settings, asOf);
-  const severities = ground.crowns.map((crown) => reading.trees[crown.treeIndex]);
-  const field = {
-    ledger: ground.ledger,
-    layerShare: layerShares(settings),
-    dose: treeDoses(severities, settings),
-  };
-  const pieceKind = Uint8Array.from(ground.pavement, ({ pavement }) => PAVEMENT_KINDS.indexOf(pavement.kind));
+  const severities = severitiesOf(ground, reading);
+  const field = { ledger: ground.ledger, layerShare: layerShares(settings), dose: treeDoses(severities, settings) };
+  return { ledgers: reckonLedgers(field, ledgerKeys(ground)), severities, reading, findings: reading.findings };
+}
+
+/** Severities by zone. */
+export function severitiesOf({ treeIndex }: Pick<Ground, 'treeIndex'>, { trees }: SeverityReading): TreeSeverity[] {
+  return Array.from(treeIndex, (index) => trees[index]);
+}
+
+export function ledgerKeys({ pavement, blocks }: FixedGround): LedgerKeys {
   return {
-    ledgers: reckonLedgers(field, { pieceKind, blockCount: ground.blocks.length }),
-    severities,
-    reading,
-    findings: reading.findings,
+    pieceKind: Uint8Array.from(pavement, (piece) => PAVEMENT_KINDS.indexOf(piece.pavement.kind)),
+    blockCount: blocks.length,
   };
 }

@@ -1,5 +1,4 @@
 /** The accounting of pavement by any key (piece, block, kind), as columns, and its rows as figures. */
-import type { OverlayLedger } from '@crownfall/geometry';
 import { BalancedSums } from './balanced-sum.ts';
 import type { PavementFigures, Ranged } from './figures.ts';
 
@@ -11,37 +10,18 @@ export interface AreaColumns {
   readonly stainedM2: Float64Array;
 }
 
-/**
- * Sums the cells of a ledger by key: pavement (all cells), drip line (cells with a zone at layer 0), fallout (cells with any
- * zone), stained (`area · share`). Overlaps count once, because each cell is one piece of ground. Linear time; compensated
- * sums. A key outside 0 … rows − 1 is a RangeError.
- */
-export function areasBy(
-  ledger: OverlayLedger,
-  share: Float64Array,
-  rows: number,
-  keyOf: (cell: number) => number,
-): AreaColumns {
-  const pavement = new BalancedSums(rows);
-  const dripline = new BalancedSums(rows);
-  const fallout = new BalancedSums(rows);
-  const stained = new BalancedSums(rows);
-  for (let cell = 0; cell < ledger.cellCount; cell++) {
-    const key = keyOf(cell);
-    if (!(key >= 0 && key < rows))
-      throw new RangeError(`cell ${cell}: expected a key from 0 to ${rows - 1}, got ${key}`);
-    const areaM2 = ledger.areaM2[cell];
-    pavement.add(key, areaM2);
-    if (ledger.coverStart[cell + 1] === ledger.coverStart[cell]) continue;
-    fallout.add(key, areaM2);
-    if (isUnderCrown(ledger, cell)) dripline.add(key, areaM2);
-    stained.add(key, areaM2 * share[cell]);
-  }
+/** Sums rows by `key` to `rows` sums of each column, compensated. Linear time. */
+export function areasBy(areas: AreaColumns, key: Int32Array, rows: number): AreaColumns {
+  const sumsOf = (column: Float64Array): Float64Array => {
+    const sums = new BalancedSums(rows);
+    for (let row = 0; row < key.length; row++) sums.add(key[row], column[row]);
+    return sums.values();
+  };
   return {
-    pavementM2: pavement.values(),
-    driplineM2: dripline.values(),
-    falloutM2: fallout.values(),
-    stainedM2: stained.values(),
+    pavementM2: sumsOf(areas.pavementM2),
+    driplineM2: sumsOf(areas.driplineM2),
+    falloutM2: sumsOf(areas.falloutM2),
+    stainedM2: sumsOf(areas.stainedM2),
   };
 }
 
@@ -58,11 +38,4 @@ export function figuresAt(columns: AreaColumns, row: number): PavementFigures {
 /** A figure whose range is not known, because no draws were made. */
 export function unranged(value: number): Ranged {
   return { value, range80: null, range95: null };
-}
-
-function isUnderCrown(ledger: OverlayLedger, cell: number): boolean {
-  for (let entry = ledger.coverStart[cell]; entry < ledger.coverStart[cell + 1]; entry++) {
-    if (ledger.layer[entry] === 0) return true;
-  }
-  return false;
 }

@@ -1,9 +1,8 @@
 /** Whose stain it is: each cell's stained area split among the crowns above it in proportion to their doses. */
-
 import { unranged } from './area-columns.ts';
 import { BalancedSums } from './balanced-sum.ts';
 import type { CrownFigures } from './figures.ts';
-import { cellDose, type DoseField } from './stained-share.ts';
+import type { StainRuns } from './stain-runs.ts';
 
 /** One row for each zone; m². Drip line and fallout are the crown's own, overlaps with other crowns not removed. */
 export interface CrownColumns {
@@ -24,47 +23,52 @@ export interface BlameColumns {
 /**
  * Own areas and attributed stained area of every crown: `∫ c · d_t / Σd`, 0 where Σd = 0. Attributions sum to the stained
  * area (tested to 1e-9 relative); a crown without a dose is attributed nothing, whatever hangs over it.
- * `share` are the field's stained shares by cell.
  */
-export function crownAreas(field: DoseField, share: Float64Array): CrownColumns {
-  const { ledger } = field;
-  const dripline = new BalancedSums(field.dose.length);
-  const fallout = new BalancedSums(field.dose.length);
-  const stained = new BalancedSums(field.dose.length);
-  for (let cell = 0; cell < ledger.cellCount; cell++) {
-    const areaM2 = ledger.areaM2[cell];
-    for (let entry = ledger.coverStart[cell]; entry < ledger.coverStart[cell + 1]; entry++) {
-      fallout.add(ledger.zone[entry], areaM2);
-      if (ledger.layer[entry] === 0) dripline.add(ledger.zone[entry], areaM2);
-    }
-  }
-  eachAttribution(field, share, (_cell, zone, attributedM2) => stained.add(zone, attributedM2));
-  return { driplineM2: dripline.values(), falloutM2: fallout.values(), stainedM2: stained.values() };
+export function crownAreas({ zone, crowns }: StainRuns, zones: number): CrownColumns {
+  const sumsOf = (column: Float64Array): Float64Array => {
+    const sums = new BalancedSums(zones);
+    for (let entry = 0; entry < zone.length; entry++) sums.add(zone[entry], column[entry]);
+    return sums.values();
+  };
+  return {
+    driplineM2: sumsOf(crowns.driplineM2),
+    falloutM2: sumsOf(crowns.falloutM2),
+    stainedM2: sumsOf(crowns.stainedM2),
+  };
 }
 
 /** The attribution by block as well: who stains this block, and by how much. Pairs with nothing attributed are left out. */
-export function blameByBlock(field: DoseField, share: Float64Array, blockCount: number): BlameColumns {
-  const zones = field.dose.length;
-  const rowOf = new Map<number, number>();
-  const pairs: number[] = [];
-  eachAttribution(field, share, (cell, zone) => {
-    const key = blockKey(field.ledger.block[cell], blockCount) * zones + zone;
-    if (!rowOf.has(key)) rowOf.set(key, pairs.push(key) - 1);
-  });
-  pairs
-    .sort((a, b) => a - b)
-    .forEach((key, row) => {
-      rowOf.set(key, row);
-    });
-  const stained = new BalancedSums(pairs.length);
-  eachAttribution(field, share, (cell, zone, attributedM2) => {
-    stained.add(rowOf.get(blockKey(field.ledger.block[cell], blockCount) * zones + zone) as number, attributedM2);
-  });
-  const blocks = Int32Array.from(pairs, (key) => Math.floor(key / zones));
+export function blameByBlock(runs: StainRuns, zones: number, blockCount: number): BlameColumns {
+  const { block, crownStart, zone, crowns } = runs;
+  const made = { block: [] as number[], zone: [] as number[], stainedM2: [] as number[] };
+  const sums = new BalancedSums(zones);
+  const rowOf = new Int32Array(zones).fill(-1);
+  const seen = new Int32Array(zones);
+  const { start, run } = runsByBlock(block, blockCount);
+  for (let b = 0; b <= blockCount; b++) {
+    let count = 0;
+    for (let i = start[b]; i < start[b + 1]; i++) {
+      for (let entry = crownStart[run[i]]; entry < crownStart[run[i] + 1]; entry++) {
+        if (crowns.stainedM2[entry] === 0) continue;
+        if (rowOf[zone[entry]] < 0) {
+          seen[count] = zone[entry];
+          rowOf[zone[entry]] = count++;
+        }
+        sums.add(rowOf[zone[entry]], crowns.stainedM2[entry]);
+      }
+    }
+    for (const each of seen.subarray(0, count).sort()) {
+      made.block.push(b === blockCount ? -1 : b);
+      made.zone.push(each);
+      made.stainedM2.push(sums.at(rowOf[each]));
+      rowOf[each] = -1;
+    }
+    sums.clear(count);
+  }
   return {
-    block: blocks.map((block) => (block === blockCount ? -1 : block)),
-    zone: Int32Array.from(pairs, (key) => key % zones),
-    stainedM2: stained.values(),
+    block: new Int32Array(made.block),
+    zone: new Int32Array(made.zone),
+    stainedM2: new Float64Array(made.stainedM2),
   };
 }
 
@@ -82,19 +86,15 @@ export function blockKey(block: number, blockCount: number): number {
   return block < 0 ? blockCount : block;
 }
 
-function eachAttribution(
-  field: DoseField,
-  share: Float64Array,
-  visit: (cell: number, zone: number, attributedM2: number) => void,
-): void {
-  const { ledger, layerShare, dose } = field;
-  for (let cell = 0; cell < ledger.cellCount; cell++) {
-    const sum = cellDose(field, cell);
-    if (sum === 0) continue;
-    const perDose = (ledger.areaM2[cell] * share[cell]) / sum;
-    for (let entry = ledger.coverStart[cell]; entry < ledger.coverStart[cell + 1]; entry++) {
-      const zoneDose = layerShare[ledger.layer[entry]] * dose[ledger.zone[entry]];
-      if (zoneDose > 0) visit(cell, ledger.zone[entry], perDose * zoneDose);
-    }
-  }
+/** Runs in the order of their blocks, those outside last: run `run[start[b]]` … `run[start[b + 1] − 1]` lie in block `b`. */
+function runsByBlock(block: Int32Array, blockCount: number): { readonly start: Int32Array; readonly run: Int32Array } {
+  const start = new Int32Array(blockCount + 2);
+  for (const each of block) start[blockKey(each, blockCount) + 1]++;
+  for (let b = 0; b <= blockCount; b++) start[b + 1] += start[b];
+  const next = start.slice();
+  const run = new Int32Array(block.length);
+  block.forEach((each, i) => {
+    run[next[blockKey(each, blockCount)]++] = i;
+  });
+  return { start, run };
 }

@@ -24,6 +24,12 @@ export class BalancedSums {
     return this.#sum[index] + this.#lost[index];
   }
 
+  /** Starts the first `count` sums at 0 again. */
+  clear(count: number): void {
+    this.#sum.fill(0, 0, count);
+    this.#lost.fill(0, 0, count);
+  }
+
   /** All sums as a new array. */
   values(): Float64Array {
     return this.#sum.map((sum, index) => sum + this.#lost[index]);

@@ -1,4 +1,4 @@
-export { type AreaColumns, areasBy, figuresAt, unranged } from './area-columns.ts';
+export { type AreaColumns, figuresAt, unranged } from './area-columns.ts';
 export { type BlameColumns, blockKey, type CrownColumns, crownFiguresAt } from './attribution.ts';
 export { BalancedSums, balancedSum } from './balanced-sum.ts';
 export {
@@ -18,7 +18,9 @@ export type {
 export { equivalentDose, meanDose, type QuadratDose } from './calibration/quadrat-dose.ts';
 export { layerShares, treeDoses } from './dose.ts';
 export type { CrownFigures, PavementFigures, Ranged } from './figures.ts';
-export { type LedgerKeys, reckonLedgers, type StainLedgers } from './ledgers.ts';
+export { type LedgerKeys, ledgersOf, reckonLedgers, type StainLedgers } from './ledgers.ts';
+export { renumbered, withRunsOf } from './splice-runs.ts';
+export { RunReckoner, type StainRuns, stainRuns } from './stain-runs.ts';
 export { cellDose, type DoseField, stainedShares } from './stained-share.ts';
 export {
   type CrownTally,

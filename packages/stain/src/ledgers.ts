@@ -2,7 +2,8 @@
 import { PAVEMENT_KINDS } from '@crownfall/survey';
 import { type AreaColumns, areasBy } from './area-columns.ts';
 import { type BlameColumns, blameByBlock, blockKey, type CrownColumns, crownAreas } from './attribution.ts';
-import { type DoseField, stainedShares } from './stained-share.ts';
+import { type StainRuns, stainRuns } from './stain-runs.ts';
+import type { DoseField } from './stained-share.ts';
 
 /** What the ledger's indices stand for. */
 export interface LedgerKeys {
@@ -14,8 +15,8 @@ export interface LedgerKeys {
 export interface StainLedgers {
   readonly field: DoseField;
   readonly keys: LedgerKeys;
-  /** Stained share by cell, 0–1. */
-  readonly share: Float64Array;
+  /** What all else is summed from. */
+  readonly runs: StainRuns;
   /** One row. */
   readonly total: AreaColumns;
   readonly byPiece: AreaColumns;
@@ -29,29 +30,32 @@ export interface StainLedgers {
 
 /**
  * Reckons the stained area and its ledgers. Linear in the ledger's size; no geometry. Ledgers balance: crowns, blocks with
- * the outside row, pieces and kinds each sum to the total (tested to 1e-9 relative). An empty ledger gives zeros.
+ * the outside row, pieces and kinds each sum to the total (tested to 1e-9 relative). An empty ledger gives zeros. Overlaps count
+ * once, because each cell is one piece of ground.
  *
  * Example: a crown of dose 1 over 10 m² of a 40 m² sidewalk: pavement 40, drip line 10, stained 6.3212 m².
  */
 export function reckonLedgers(field: DoseField, keys: LedgerKeys): StainLedgers {
-  const { ledger } = field;
-  const share = stainedShares(field);
+  return ledgersOf(stainRuns(field), field, keys);
+}
+
+/** The ledgers of runs that are known. */
+export function ledgersOf(runs: StainRuns, field: DoseField, keys: LedgerKeys): StainLedgers {
+  const { pieceKind, blockCount } = keys;
   const kinds = PAVEMENT_KINDS.length;
-  const blockOf = (cell: number) => blockKey(ledger.block[cell], keys.blockCount);
+  const kindRow = runs.block.map((block, run) => blockKey(block, blockCount) * kinds + pieceKind[runs.piece[run]]);
+  const byBlockAndKind = areasBy(runs.areas, kindRow, (blockCount + 1) * kinds);
+  const blockOfRow = Int32Array.from({ length: (blockCount + 1) * kinds }, (_, row) => Math.floor(row / kinds));
+  const byBlock = areasBy(byBlockAndKind, blockOfRow, blockCount + 1);
   return {
     field,
     keys,
-    share,
-    total: areasBy(ledger, share, 1, () => 0),
-    byPiece: areasBy(ledger, share, keys.pieceKind.length, (cell) => ledger.piece[cell]),
-    byBlock: areasBy(ledger, share, keys.blockCount + 1, blockOf),
-    byBlockAndKind: areasBy(
-      ledger,
-      share,
-      (keys.blockCount + 1) * kinds,
-      (cell) => blockOf(cell) * kinds + keys.pieceKind[ledger.piece[cell]],
-    ),
-    crowns: crownAreas(field, share),
-    blame: blameByBlock(field, share, keys.blockCount),
+    runs,
+    total: areasBy(byBlock, new Int32Array(blockCount + 1), 1),
+    byPiece: areasBy(runs.areas, runs.piece, pieceKind.length),
+    byBlock,
+    byBlockAndKind,
+    crowns: crownAreas(runs, field.dose.length),
+    blame: blameByBlock(runs, field.dose.length, blockCount),
   };
 }

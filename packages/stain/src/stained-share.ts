@@ -37,9 +37,9 @@ export function cellDose({ ledger, layerShare, dose }: DoseField, cell: number):
   return sum;
 }
 
-function checkField({ ledger, layerShare, dose }: DoseField): void {
-  for (let zone = 0; zone < dose.length; zone++) checkAmount(dose[zone], `dose of zone ${zone}`);
-  for (let layer = 0; layer < layerShare.length; layer++) checkAmount(layerShare[layer], `share of layer ${layer}`);
+function checkField({ ledger, ...doses }: DoseField): void {
+  checkDoses(doses);
+  const { layerShare, dose } = doses;
   for (let entry = 0; entry < ledger.coverStart[ledger.cellCount]; entry++) {
     if (ledger.layer[entry] >= layerShare.length || ledger.zone[entry] >= dose.length) {
       throw new RangeError(
@@ -47,6 +47,11 @@ function checkField({ ledger, layerShare, dose }: DoseField): void {
       );
     }
   }
+}
+
+export function checkDoses({ layerShare, dose }: Omit<DoseField, 'ledger'>): void {
+  for (let zone = 0; zone < dose.length; zone++) checkAmount(dose[zone], `dose of zone ${zone}`);
+  for (let layer = 0; layer < layerShare.length; layer++) checkAmount(layerShare[layer], `share of layer ${layer}`);
 }
 
 export function checkAmount(value: number, what: string): void {

@@ -45,6 +45,7 @@ export { type RatedVisit, type RaterReading, ratedVisits } from './raters/rated-
 export { strayAt, withoutBias } from './raters/rater-reading.ts';
 export { daysBetween, isIsoDay } from './reading/date-text.ts';
 export { isMissing, type NumberReading, readNumber } from './reading/number-text.ts';
+export { RatingBook } from './reading/rating-book.ts';
 export { readSurvey, type SurveyReading } from './reading/read-survey.ts';
 export type {
   Block,
@@ -90,6 +91,7 @@ export type {
 export { CRITERIA, DEFAULT_SETTINGS } from './settings.ts';
 export { asOfDay } from './severity/as-of-day.ts';
 export { gateOf, type RatingGate } from './severity/rating-gate.ts';
+export { SeverityBook } from './severity/severity-book.ts';
 export { severityOfTrees } from './severity/severity-of-trees.ts';
 export type { SeverityGroup, SeverityReading, TreeSeverity } from './severity/tree-severity.ts';
 export { type Visit, type VisitFinds, visitDay, visitFinds } from './visits/visit.ts';

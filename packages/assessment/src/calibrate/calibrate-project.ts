@@ -92,9 +92,10 @@ function underCrowns({ survey, settings, asOf, progress }: Work) {
   const blocks = placeBlocks(survey, pavement.regions, plane, settings);
   const lookup = new RegionLookup(blocks.regions);
   const { trees } = severityOfTrees(survey, settings, asOf);
+  const position = new Map(survey.trees.map((tree, index) => [tree, index]));
   const read = quadratReader({
     zones: zonesOf(crowns, settings),
-    severities: crowns.map(({ treeIndex }) => trees[treeIndex]),
+    severities: crowns.map(({ tree }) => trees[position.get(tree) as number]),
     layerShare: layerShares(settings),
   });
   const place = (quadrat: Quadrat): PlacedQuadrat | null => {

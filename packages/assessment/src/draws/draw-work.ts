@@ -33,8 +33,8 @@ export function drawWork(
   const { settings, seed } = by;
   const { drift_rings: rings, uncertainty, priority } = settings;
   const { reading, severities, ledgers } = stain;
-  const crowns = ground.crowns.map(({ tree, treeIndex, spreadM }) => ({
-    tree: treeIndex,
+  const crowns = ground.crowns.map(({ tree, spreadM }, zone) => ({
+    tree: ground.treeIndex[zone],
     spreadM,
     outlineSdM: tree.outlineSdM ?? uncertainty.outline_sd_m,
   }));
@@ -75,9 +75,11 @@ function runColumns({ pavement }: Ground, { stain: { runPiece, runBlock } }: Dra
   };
 }
 
-function treeBlocks({ crowns }: Ground, trees: number): Int32Array {
+function treeBlocks({ crowns, treeIndex }: Ground, trees: number): Int32Array {
   const blocks = new Int32Array(trees).fill(-1);
-  for (const { treeIndex, block } of crowns) blocks[treeIndex] = block;
+  crowns.forEach(({ block }, zone) => {
+    blocks[treeIndex[zone]] = block;
+  });
   return blocks;
 }
 

@@ -12,7 +12,6 @@ import {
   zonesFromCrowns,
 } from '@crownfall/geometry';
 import type { Settings, Tree } from '@crownfall/survey';
-import Flatbush from 'flatbush';
 import { lonLatArea } from '../lonlat-area.ts';
 import { counted, type Progress } from '../progress.ts';
 import { boundsOf } from '../region-lookup.ts';
@@ -38,7 +37,7 @@ export function placeCrowns(
 ): PlacedCrowns {
   const crowns: PlacedCrown[] = [];
   const findings: Finding[] = [];
-  for (const [treeIndex, tree] of counted('crowns', trees, progress)) {
+  for (const [, tree] of counted('crowns', trees, progress)) {
     const where = { layer: 'crowns', feature: tree.treeId };
     const { crown } = tree;
     const drawn = crown.from === 'polygon' ? drawnArea(crown.polygons, plane, where) : null;
@@ -50,10 +49,10 @@ export function placeCrowns(
     const crownM2 = regionArea(outline);
     crowns.push({
       tree,
-      treeIndex,
       crownM2,
       spreadM: drawn ? 2 * Math.sqrt(crownM2 / Math.PI) : meanSpread(shape),
       geometry: drawn?.geometry ?? lonLatArea(outline, plane.inverse),
+      box: boundsOf(outline),
       outline,
     });
   }
@@ -70,13 +69,4 @@ type FalloutSettings = Pick<Settings, 'drift_rings' | 'wind' | 'chord_tolerance_
 /** How the settings make fallout zones of outlines. */
 export function falloutRecipe({ drift_rings, wind, chord_tolerance_m }: FalloutSettings): FalloutRecipe {
   return { driftRings: drift_rings, wind, chordToleranceM: chord_tolerance_m };
-}
-
-/** Index of the crowns' boxes; null without crowns. */
-export function crownBoxes(crowns: readonly PlacedCrown[]): Flatbush | null {
-  if (crowns.length === 0) return null;
-  const boxes = new Flatbush(crowns.length);
-  for (const { outline } of crowns) boxes.add(...boundsOf(outline));
-  boxes.finish();
-  return boxes;
 }

@@ -9,13 +9,13 @@ import {
   reckonOverlay,
   sceneInput,
 } from '@crownfall/geometry';
-import type { Settings, Survey } from '@crownfall/survey';
+import type { Settings, Survey, Tree } from '@crownfall/survey';
 import { noProgress, type Progress } from '../progress.ts';
 import { RegionLookup } from '../region-lookup.ts';
 import { allPositions } from './all-positions.ts';
-import type { Ground } from './ground.ts';
+import type { FixedGround, Ground, GroundCrown, Nearness } from './ground.ts';
 import { derived, type PlacedBlocks, placeBlocks } from './place-blocks.ts';
-import { crownBoxes, falloutRecipe, type PlacedCrown, placeCrowns } from './place-crowns.ts';
+import { falloutRecipe, type PlacedCrown, placeCrowns } from './place-crowns.ts';
 import { type PlacedPavement, placePavement } from './place-pavement.ts';
 
 /** Everything with its outline in the plane, before the overlay. */
@@ -37,7 +37,7 @@ export function reckonGeometry(survey: Survey, settings: Settings, progress: Pro
   const placed = placeGround(survey, settings, progress);
   progress('overlay', 0, 1);
   const overlay = reckonOverlay(overlayInput(placed, settings), (done, total) => progress('overlay', done, total));
-  return groundOf(placed, overlay);
+  return groundOf(placed, survey.trees, overlay);
 }
 
 /** The first half of {@link reckonGeometry}: all outlines. */
@@ -66,42 +66,52 @@ export function crownScene({ crowns, pieces, candidates }: PlacedGround, setting
 }
 
 /** The second half of {@link reckonGeometry}: what the later stages read. */
-export function groundOf(placed: PlacedGround, overlay: OverlayLedger): Ground {
-  const { plane, crowns, pieces, candidates } = placed;
-  const { blocks, ledger } = withoutBareCells(candidates, overlay, plane);
-  const lookup = new RegionLookup(blocks.regions);
+export function groundOf(placed: PlacedGround, trees: readonly Tree[], overlay: OverlayLedger): Ground {
+  const { fixed, blockOf } = fixedGround(placed, overlay.block);
+  const block = blockOf ? overlay.block.map((was) => (was < 0 ? -1 : blockOf[was])) : overlay.block;
+  const position = new Map(trees.map((tree, index) => [tree, index]));
   return {
+    ...fixed,
+    crowns: placed.crowns.map((crown) => groundCrown(crown, fixed.near)),
+    treeIndex: Int32Array.from(placed.crowns, ({ tree }) => position.get(tree) as number),
+    ledger: { ...overlay, block },
+    cellCount: overlay.cellCount,
+  };
+}
+
+/**
+ * What stays while crowns change, and the number of each candidate among the blocks; null: it is its own. Square cells are laid by
+ * boxes; those that hold no pavement, of which the ledger names no `block`, are dropped and the rest numbered anew.
+ */
+export function fixedGround(
+  { plane, pieces, candidates, findings }: PlacedGround,
+  block: Iterable<number>,
+): { readonly fixed: FixedGround; readonly blockOf: Int32Array | null } {
+  const blockOf = candidates.from === 'cells' ? numbersOf(block, candidates.regions.length) : null;
+  const kept = candidates.regions.filter((_, candidate) => blockOf === null || blockOf[candidate] >= 0);
+  const blocks = blockOf ? derived('cells', kept, plane) : candidates;
+  const fixed = {
     plane: plane.definition,
-    crowns: crowns.map(({ outline: _outline, ...crown }) => ({ ...crown, block: holding(crown.tree.at) })),
     pavement: pieces.pavement,
     blocks: blocks.blocks,
     blocksFrom: blocks.from,
-    ledger,
-    near: { blocks: lookup, crownBoxes: crownBoxes(crowns), forward: plane.forward },
-    findings: [...placed.findings, ...pieces.findings, ...candidates.findings],
+    near: { blocks: new RegionLookup(blocks.regions), forward: plane.forward },
+    findings: [...findings, ...pieces.findings, ...candidates.findings],
   };
-
-  function holding({ lon, lat }: { readonly lon: number; readonly lat: number }): number {
-    const [x, y] = plane.forward([lon, lat]);
-    return lookup.holding(x, y);
-  }
+  return { fixed, blockOf };
 }
 
-/** Square cells are laid by boxes; those that turn out to hold no pavement are dropped and the rest numbered anew. */
-function withoutBareCells(
-  candidates: PlacedBlocks,
-  overlay: OverlayLedger,
-  plane: LocalPlane,
-): { readonly blocks: PlacedBlocks; readonly ledger: OverlayLedger } {
-  if (candidates.from !== 'cells') return { blocks: candidates, ledger: overlay };
-  const number = new Int32Array(candidates.regions.length).fill(-1);
-  for (const block of overlay.block) if (block >= 0) number[block] = 0;
-  const kept = candidates.regions.filter((_, block) => number[block] === 0);
+/** A crown with the block that its trunk stands in, and without its outline in the plane. */
+export function groundCrown({ tree, crownM2, spreadM, geometry, box }: PlacedCrown, near: Nearness): GroundCrown {
+  const [x, y] = near.forward([tree.at.lon, tree.at.lat]);
+  return { tree, crownM2, spreadM, geometry, box, block: near.blocks.holding(x, y) };
+}
+
+/** Numbers in ascending order for those that occur, −1 for the others. */
+function numbersOf(block: Iterable<number>, count: number): Int32Array {
+  const numbers = new Int32Array(count).fill(-1);
+  for (const each of block) if (each >= 0) numbers[each] = 0;
   let next = 0;
-  for (let block = 0; block < number.length; block++) if (number[block] === 0) number[block] = next++;
-  const block = overlay.block.map((was) => (was < 0 ? -1 : number[was]));
-  return {
-    blocks: { ...derived('cells', kept, plane), findings: candidates.findings },
-    ledger: { ...overlay, block },
-  };
+  for (let each = 0; each < count; each++) if (numbers[each] === 0) numbers[each] = next++;
+  return numbers;
 }

@@ -1,20 +1,12 @@
 /** What one crown's new outline would change, reckoned from the cells near it alone. */
 import { criterionAmounts, rankBlocks, type StainedPart } from '@crownfall/priority';
 import { BalancedSums, layerShares } from '@crownfall/stain';
-import {
-  FOOT_TRAFFIC,
-  PAVEMENT_KINDS,
-  type Settings,
-  type Survey,
-  severityOfTrees,
-  type Tree,
-  type TreeSeverity,
-} from '@crownfall/survey';
-import type { Ground } from '../ground/ground.ts';
+import { FOOT_TRAFFIC, PAVEMENT_KINDS, type Settings, type Tree, type TreeSeverity } from '@crownfall/survey';
 import type { PlacedCrown } from '../ground/place-crowns.ts';
 import { fouling, type Ranking } from '../rank-stage.ts';
-import { distanceTo } from '../region-lookup.ts';
+import type { SitesNear } from '../sites-near.ts';
 import type { Stain } from '../stain-stage.ts';
+import type { Standing } from './live-ground.ts';
 import type { LiveOverlayState } from './live-overlay-state.ts';
 import { RankTable } from './rank-table.ts';
 
@@ -42,15 +34,20 @@ export interface CrownPreview {
 }
 
 interface Known {
-  readonly ground: Ground;
+  readonly standing: Standing;
   readonly stain: Stain;
   readonly ranking: Ranking;
+  /** By slot. */
+  readonly doses: Float64Array;
+  /** From the blocks of the live overlay to those of the ground; null: the same. */
+  readonly blockOf: Int32Array | null;
 }
 
 interface Records {
-  readonly survey: Survey;
   readonly settings: Settings;
   readonly asOf: string;
+  readonly sites: SitesNear;
+  readonly severityOf: (tree: Tree) => TreeSeverity;
 }
 
 /** Serves previews from one kept state; any kept change needs a new one. */
@@ -59,15 +56,8 @@ export class CrownPreviewer {
   readonly #records: Records;
   readonly #state: LiveOverlayState;
   readonly #layerShare: Float64Array;
-  /** By slot. */
-  readonly #dose: Float64Array;
   readonly #piecesOfBlock: readonly (readonly number[])[];
-  readonly #blockNumber: Int32Array;
   readonly #table: RankTable;
-  readonly #sitesNear = new Map<number, ReadonlySet<number>>();
-  readonly #sitePlaces: readonly (readonly [number, number])[];
-  #severity: { readonly treeId: string; readonly host: string | undefined; readonly of: TreeSeverity } | null = null;
-
   #under: { readonly slot: number; readonly blocks: ReadonlySet<number> } | null = null;
 
   constructor(known: Known, records: Records, state: LiveOverlayState) {
@@ -75,14 +65,8 @@ export class CrownPreviewer {
     this.#records = records;
     this.#state = state;
     this.#layerShare = layerShares(records.settings);
-    this.#dose = doseBySlot(state, known.stain);
-    this.#blockNumber = blockNumbers(state, known.ground);
-    this.#piecesOfBlock = piecesOfBlocks(known.ground);
+    this.#piecesOfBlock = piecesOfBlocks(known);
     this.#table = new RankTable(known.ranking);
-    this.#sitePlaces = records.survey.sites.map(({ at }) => {
-      const [x, y] = known.ground.near.forward(Float64Array.of(at.lon, at.lat));
-      return [x, y];
-    });
   }
 
   preview(tree: Tree): CrownPreview {
@@ -90,9 +74,9 @@ export class CrownPreviewer {
     const crown = this.#state.place(tree);
     const before = this.#blocksUnder(slot);
     const pieces = this.#state.show(slot, crown);
-    const severity = this.#severityOf(tree);
+    const severity = this.#records.severityOf(tree);
     const dose = this.#records.settings.dose_coefficient * severity.weightedSeverity;
-    const doses: SlotDoses = { slot, dose, of: this.#dose };
+    const doses: SlotDoses = { slot, dose, of: this.#known.doses };
     const trunk = this.#blockOfTrunk(tree);
     const touched = new Set<number>(trunk < 0 ? [] : [trunk]);
     for (const block of [...before, ...this.#blocksIn(pieces, slot)]) touched.add(block);
@@ -109,7 +93,8 @@ export class CrownPreviewer {
   }
 
   #ranked(blocks: readonly number[], doses: SlotDoses, moved: Moved): BlockPreview[] {
-    const { ground, stain } = this.#known;
+    const { standing, stain } = this.#known;
+    const { ground } = standing;
     const { settings, asOf } = this.#records;
     const evidence = blocks.map((block) => {
       const { parts, stainedM2, staining } = this.#stainOf(block, doses);
@@ -147,7 +132,7 @@ export class CrownPreviewer {
     const total = PAVEMENT_KINDS.length * classes;
     const staining = new Set<number>();
     for (const piece of this.#piecesOfBlock[block]) {
-      const { kind, footTraffic } = this.#known.ground.pavement[piece].pavement;
+      const { kind, footTraffic } = this.#known.standing.ground.pavement[piece].pavement;
       const traffic = footTraffic === undefined ? FOOT_TRAFFIC.length : FOOT_TRAFFIC.indexOf(footTraffic);
       const part = PAVEMENT_KINDS.indexOf(kind) * classes + traffic;
       const cells = this.#state.overlay.cells(piece);
@@ -193,8 +178,9 @@ export class CrownPreviewer {
   /** Blocks whose cells the kept crown of a slot covers. */
   #blocksUnder(slot: number): ReadonlySet<number> {
     if (this.#under?.slot === slot) return this.#under.blocks;
-    const zone = this.#state.crowns[slot] ? this.#state.crowns.slice(0, slot).filter((crown) => crown).length : -1;
-    const { blame } = this.#known.stain.ledgers;
+    const { standing, stain } = this.#known;
+    const zone = standing.zoneOf[slot] ?? -1;
+    const { blame } = stain.ledgers;
     const blocks = new Set<number>();
     for (let row = 0; row < blame.zone.length; row++)
       if (blame.zone[row] === zone && blame.block[row] >= 0) blocks.add(blame.block[row]);
@@ -216,62 +202,32 @@ export class CrownPreviewer {
     return blocks;
   }
 
-  #severityOf(tree: Tree): TreeSeverity {
-    if (this.#severity?.treeId !== tree.treeId || this.#severity.host !== tree.host) {
-      const { survey, settings, asOf } = this.#records;
-      const at = survey.trees.findIndex(({ treeId }) => treeId === tree.treeId);
-      const trees = at < 0 ? [...survey.trees, tree] : survey.trees.with(at, tree);
-      const reading = severityOfTrees({ ...survey, trees }, settings, asOf);
-      this.#severity = { treeId: tree.treeId, host: tree.host, of: reading.trees[at < 0 ? trees.length - 1 : at] };
-    }
-    return this.#severity.of;
-  }
-
   #severitiesIn(block: number, { tree, severity, trunk }: Moved): number[] {
-    const { ranking, ground, stain } = this.#known;
-    const others = ranking.notes[block].zones.filter((zone) => ground.crowns[zone].tree.treeId !== tree.treeId);
+    const { ranking, standing, stain } = this.#known;
+    const { crowns } = standing.ground;
+    const others = ranking.notes[block].zones.filter((zone) => crowns[zone].tree.treeId !== tree.treeId);
     const all = others.map((zone) => stain.severities[zone]);
     return fouling(block === trunk ? [...all, severity] : all).map(({ share }) => share);
   }
 
   #sitesOf(staining: ReadonlySet<number>, moved: Moved): number {
-    const sites = new Set<number>();
-    for (const slot of staining) for (const site of this.#sitesNearSlot(slot, moved)) sites.add(site);
-    return sites.size;
-  }
-
-  #sitesNearSlot(slot: number, moved: Moved): ReadonlySet<number> {
-    if (slot === moved.slot) return moved.crown ? this.#sitesNearCrown(moved.crown) : new Set();
-    const known = this.#sitesNear.get(slot);
-    if (known) return known;
-    const crown = this.#state.crowns[slot];
-    const found = crown ? this.#sitesNearCrown(crown) : new Set<number>();
-    this.#sitesNear.set(slot, found);
-    return found;
-  }
-
-  /** By the outline as the rank stage sees it: out to longitude and latitude and back. */
-  #sitesNearCrown({ geometry, outline }: PlacedCrown): ReadonlySet<number> {
-    const reachM = this.#records.settings.priority.site_distance_m;
-    const { forward } = this.#known.ground.near;
     const near = new Set<number>();
-    this.#sitePlaces.forEach(([x, y], site) => {
-      // A crown is small against the reach: most sites are ruled out by one vertex.
-      if (geometry.kind !== 'area' || Math.hypot(outline[0][0] - x, outline[0][1] - y) > reachM + 200) return;
-      const rings = geometry.polygons.flatMap((polygon) => polygon.map(forward));
-      if (distanceTo(rings, x, y) <= reachM) near.add(site);
-    });
-    return near;
+    for (const slot of staining) {
+      const crown = slot === moved.slot ? moved.crown : this.#state.crowns[slot];
+      if (crown) for (const site of this.#records.sites.of(crown)) near.add(site);
+    }
+    return near.size;
   }
 
   #blockOfTrunk({ at }: Tree): number {
-    const { near } = this.#known.ground;
-    const [x, y] = near.forward(Float64Array.of(at.lon, at.lat));
+    const { near } = this.#known.standing.ground;
+    const [x, y] = near.forward([at.lon, at.lat]);
     return near.blocks.holding(x, y);
   }
 
   #numbered(block: number): number {
-    return block < 0 ? -1 : this.#blockNumber[block];
+    const { blockOf } = this.#known;
+    return block < 0 || blockOf === null ? block : blockOf[block];
   }
 }
 
@@ -294,35 +250,13 @@ function doseOf({ slot, dose, of }: SlotDoses, zone: number): number {
   return zone === slot ? dose : of[zone];
 }
 
-function doseBySlot({ crowns }: LiveOverlayState, stain: Stain): Float64Array {
-  const { dose } = stain.ledgers.field;
-  let zone = 0;
-  return Float64Array.from(crowns, (crown) => (crown ? dose[zone++] : 0));
-}
-
-/** From the numbers the live overlay uses to those of the ground, which leaves bare square cells out. */
-function blockNumbers({ overlay }: LiveOverlayState, { ledger, pavement }: Ground): Int32Array {
-  let most = -1;
-  for (let piece = 0; piece < pavement.length; piece++)
-    for (const block of overlay.cells(piece).block) if (block > most) most = block;
-  const number = new Int32Array(most + 1).fill(-1);
-  // Cells of both are in the same order, piece by piece.
-  let cell = 0;
-  for (let piece = 0; piece < pavement.length; piece++)
-    for (const block of overlay.cells(piece).block) {
-      if (block >= 0) number[block] = ledger.block[cell];
-      cell++;
-    }
-  return number;
-}
-
 /** Which pieces have ground in which block: a matter of pavement and blocks alone. */
-function piecesOfBlocks({ ledger, blocks }: Ground): number[][] {
-  const pieces: number[][] = blocks.map(() => []);
-  for (let cell = 0; cell < ledger.cellCount; cell++) {
-    const list = pieces[ledger.block[cell]];
-    if (list !== undefined && list[list.length - 1] !== ledger.piece[cell]) list.push(ledger.piece[cell]);
-  }
+function piecesOfBlocks({ standing, stain }: Known): number[][] {
+  const { block, piece } = stain.ledgers.runs;
+  const pieces: number[][] = standing.ground.blocks.map(() => []);
+  block.forEach((each, run) => {
+    if (each >= 0) pieces[each].push(piece[run]);
+  });
   return pieces;
 }
 

@@ -1,6 +1,7 @@
 /**
  * An assessment that follows edits: a changed crown redoes only its neighbourhood of the overlay, changed ratings only the
- * stain, changed weights only the ranking. What it answers equals {@link assess} on the edited input (tested).
+ * severities that they touch, changed weights only the ranking; sums are taken anew over all of it. What it answers equals
+ * {@link assess} on the edited input (tested).
  */
 import type { Finding } from '@crownfall/geometry';
 import {
@@ -11,33 +12,46 @@ import {
   type Rating,
   readSurvey,
   type Settings,
+  SeverityBook,
   type Survey,
   type Tree,
 } from '@crownfall/survey';
 import type { Reckoned } from '../assess.ts';
-import type { Ground } from '../ground/ground.ts';
-import { groundOf, type PlacedGround, placeGround } from '../ground/reckon-geometry.ts';
+import { placeGround } from '../ground/reckon-geometry.ts';
 import { noProgress, type Progress } from '../progress.ts';
-import { type Ranking, rank } from '../rank-stage.ts';
+import { type Ranking, type RankPlaces, rank, rankPlaces } from '../rank-stage.ts';
 import type { Assessment } from '../result.ts';
 import { compose } from '../results/compose.ts';
-import { reckonStain, type Stain } from '../stain-stage.ts';
+import type { Stain } from '../stain-stage.ts';
 import { type CrownPreview, CrownPreviewer } from './crown-preview.ts';
+import { LiveGround, type Standing } from './live-ground.ts';
 import { LiveOverlayState } from './live-overlay-state.ts';
+import { LiveStain } from './live-stain.ts';
+
+/** What follows from the records; a stage that is null is reckoned when it is next asked for. */
+interface Known {
+  readonly standing: Standing;
+  readonly survey: Survey;
+  readonly asOf: string;
+  readonly stain: Stain;
+}
 
 export class LiveAssessment {
   /** Findings that stop the job; nothing else may be asked while there are any. */
   readonly stopping: readonly Finding[];
-  #input: Pick<ProjectInput, 'layers'>;
-  #survey: Survey;
+  readonly #input: Pick<ProjectInput, 'layers'>;
+  readonly #findings: readonly Finding[];
+  readonly #state: LiveOverlayState;
+  readonly #ground: LiveGround;
+  readonly #severities: SeverityBook;
+  readonly #stain: LiveStain;
+  readonly #places: RankPlaces;
+  /** Its trees are those of the state. */
+  #records: Survey;
   #settings: Settings;
-  #findings: readonly Finding[];
-  #asOf: string;
-  #placed: PlacedGround;
-  #state: LiveOverlayState;
-  #ground: Ground;
-  #stain: Stain;
-  #ranking: Ranking;
+  #known: Known | null = null;
+  #ranking: Ranking | null = null;
+  #assessment: Assessment | undefined;
   #previewer: CrownPreviewer | null = null;
 
   constructor(input: ProjectInput, progress: Progress = noProgress) {
@@ -45,16 +59,16 @@ export class LiveAssessment {
     this.stopping = findings.filter(({ effect }) => effect === 'stops');
     this.#input = input;
     this.#findings = findings;
-    this.#survey = survey;
+    this.#records = survey;
     this.#settings = settings;
-    this.#asOf = asOfDay(survey, settings);
-    this.#placed = placeGround(survey, settings, progress);
+    const placed = placeGround(survey, settings, progress);
     progress('overlay', 0, 1);
-    this.#state = new LiveOverlayState(this.#placed, settings);
+    this.#state = new LiveOverlayState(placed, settings, survey.trees);
     progress('overlay', 1, 1);
-    this.#ground = groundOf(this.#placed, this.#state.overlay.ledger());
-    this.#stain = reckonStain(this.#ground, survey, settings, this.#asOf);
-    this.#ranking = rank(this.#ground, this.#stain, survey, settings, this.#asOf);
+    this.#ground = new LiveGround(placed, this.#state);
+    this.#severities = new SeverityBook(settings);
+    this.#stain = new LiveStain(this.#ground, this.#state, settings);
+    this.#places = rankPlaces(this.#ground.fixed, survey, settings.priority);
   }
 
   get settings(): Settings {
@@ -62,37 +76,32 @@ export class LiveAssessment {
   }
 
   get asOf(): string {
-    return this.#asOf;
+    return this.#now().asOf;
   }
 
   tree(treeId: string): Tree | undefined {
-    return this.#survey.trees.find((tree) => tree.treeId === treeId);
+    return this.#state.tree(treeId);
   }
 
   /** The ratings of a tree, oldest first. */
   ratings(treeId: string): readonly Rating[] {
-    return this.#survey.ratings
+    return this.#records.ratings
       .filter((rating) => rating.treeId === treeId)
       .sort((a, b) => (a.ratedOn < b.ratedOn ? -1 : a.ratedOn > b.ratedOn ? 1 : 0));
   }
 
-  /** Everything, as {@link assess} gives it. */
+  /** Everything, as {@link assess} gives it; of what did not change, the objects given before. */
   assessment(): Assessment {
-    const stages = { survey: this.#survey, ground: this.#ground, stain: this.#stain, ranking: this.#ranking };
-    return compose(
-      { ...stages, input: this.#input, findings: this.#findings },
-      { settings: this.#settings, asOf: this.#asOf, draws: 0, seed: 1 },
-    );
+    const { stages, settings, asOf } = this.reckoned();
+    this.#assessment = compose(stages, { settings, asOf, draws: 0, seed: 1 }, this.#assessment);
+    return this.#assessment;
   }
 
   /** The job as it stands, for `offersOf` and `planWork`. */
   reckoned(): Reckoned {
-    const stages = { survey: this.#survey, ground: this.#ground, stain: this.#stain, ranking: this.#ranking };
-    return {
-      stages: { ...stages, input: this.#input, findings: this.#findings },
-      settings: this.#settings,
-      asOf: this.#asOf,
-    };
+    const { standing, survey, stain, asOf } = this.#now();
+    const stages = { survey, ground: standing.ground, stain, ranking: this.#ranked() };
+    return { stages: { ...stages, input: this.#input, findings: this.#findings }, settings: this.#settings, asOf };
   }
 
   /** Other price list, budget, crew, checks, products: no figure of the assessment changes. */
@@ -103,7 +112,8 @@ export class LiveAssessment {
   /** Other weights, reference levels or values: ranks anew. */
   weigh(priority: PrioritySettings): void {
     this.#settings = { ...this.#settings, priority };
-    this.#rank();
+    this.#ranking = null;
+    this.#previewer = null;
   }
 
   /**
@@ -111,11 +121,7 @@ export class LiveAssessment {
    * `keepTree` or `endPreview` when done.
    */
   preview(tree: Tree): CrownPreview {
-    this.#previewer ??= new CrownPreviewer(
-      { ground: this.#ground, stain: this.#stain, ranking: this.#ranking },
-      { survey: this.#survey, settings: this.#settings, asOf: this.#asOf },
-      this.#state,
-    );
+    this.#previewer ??= this.#newPreviewer();
     return this.#previewer.preview(tree);
   }
 
@@ -125,41 +131,54 @@ export class LiveAssessment {
 
   /** Keeps a tree: changed in its place, or added last. */
   keepTree(tree: Tree): void {
-    const at = this.#survey.trees.findIndex(({ treeId }) => treeId === tree.treeId);
-    const trees = at < 0 ? [...this.#survey.trees, tree] : this.#survey.trees.with(at, tree);
-    this.#state.keep(tree.treeId, this.#state.place(tree));
-    this.#regain({ ...this.#survey, trees });
+    this.#state.keep(tree);
+    this.#forget();
   }
 
   /** Takes a tree away. Its ratings stay on record. */
   dropTree(treeId: string): void {
-    this.#state.keep(treeId, null);
-    this.#regain({ ...this.#survey, trees: this.#survey.trees.filter((tree) => tree.treeId !== treeId) });
+    this.#state.drop(treeId);
+    this.#forget();
   }
 
   /** All ratings from now on. */
   keepRatings(ratings: readonly Rating[]): void {
-    this.#survey = { ...this.#survey, ratings };
-    this.#asOf = asOfDay(this.#survey, this.#settings);
-    this.#stainAgain();
+    this.#records = { ...this.#records, ratings };
+    this.#forget();
   }
 
-  #regain(survey: Survey): void {
-    this.#survey = survey;
-    const indexOf = new Map(survey.trees.map((tree, index) => [tree.treeId, index]));
-    const { ledger, crowns } = this.#state.standing();
-    const numbered = crowns.map((crown) => ({ ...crown, treeIndex: indexOf.get(crown.tree.treeId) ?? -1 }));
-    this.#ground = groundOf({ ...this.#placed, crowns: numbered }, ledger);
-    this.#stainAgain();
-  }
-
-  #stainAgain(): void {
-    this.#stain = reckonStain(this.#ground, this.#survey, this.#settings, this.#asOf);
-    this.#rank();
-  }
-
-  #rank(): void {
+  #forget(): void {
+    this.#known = null;
+    this.#ranking = null;
     this.#previewer = null;
-    this.#ranking = rank(this.#ground, this.#stain, this.#survey, this.#settings, this.#asOf);
+  }
+
+  #now(): Known {
+    this.#known ??= this.#reckon();
+    return this.#known;
+  }
+
+  #reckon(): Known {
+    this.#state.revert();
+    const standing = this.#ground.standing();
+    const survey = { ...this.#records, trees: standing.trees };
+    const asOf = asOfDay(survey, this.#settings);
+    const stain = this.#stain.follow(standing, this.#severities.read(survey, asOf));
+    return { standing, survey, asOf, stain };
+  }
+
+  #ranked(): Ranking {
+    const { standing, survey, stain, asOf } = this.#now();
+    this.#ranking ??= rank(standing.ground, stain, { ...survey, places: this.#places }, this.#settings, asOf);
+    return this.#ranking;
+  }
+
+  #newPreviewer(): CrownPreviewer {
+    const { standing, stain, asOf } = this.#now();
+    return new CrownPreviewer(
+      { standing, stain, ranking: this.#ranked(), doses: this.#stain.doses, blockOf: this.#ground.blockOf },
+      { settings: this.#settings, asOf, sites: this.#places.sites, severityOf: (tree) => this.#severities.of(tree) },
+      this.#state,
+    );
   }
 }

@@ -6,7 +6,7 @@ import type { Stain } from '../stain-stage.ts';
 
 /** One result for each piece on the ground, in the order of the pavement layer. */
 export function pavementResults(ground: Ground, stain: Stain): PavementResult[] {
-  const home = homeBlocks(ground);
+  const home = homeBlocks(ground, stain);
   return ground.pavement.map(
     ({ pavement, geometry }, piece): PavementResult => ({
       ...figuresAt(stain.ledgers.byPiece, piece),
@@ -21,22 +21,14 @@ export function pavementResults(ground: Ground, stain: Stain): PavementResult[] 
 }
 
 /** The block that holds most of each piece (the first listed of equals), −1 when none holds any of it. */
-function homeBlocks({ ledger, pavement }: Ground): Int32Array {
+function homeBlocks({ pavement }: Ground, { ledgers: { runs } }: Stain): Int32Array {
   const home = new Int32Array(pavement.length).fill(-1);
   const most = new Float64Array(pavement.length);
-  let cell = 0;
-  while (cell < ledger.cellCount) {
-    const piece = ledger.piece[cell];
-    const block = ledger.block[cell];
-    let areaM2 = 0;
-    // Cells are ordered by piece, then block.
-    for (; cell < ledger.cellCount && ledger.piece[cell] === piece && ledger.block[cell] === block; cell++) {
-      areaM2 += ledger.areaM2[cell];
-    }
-    if (block >= 0 && areaM2 > most[piece]) {
-      most[piece] = areaM2;
-      home[piece] = block;
-    }
-  }
+  runs.piece.forEach((piece, run) => {
+    const areaM2 = runs.areas.pavementM2[run];
+    if (runs.block[run] < 0 || areaM2 <= most[piece]) return;
+    most[piece] = areaM2;
+    home[piece] = runs.block[run];
+  });
   return home;
 }

@@ -53,7 +53,7 @@ export function countsOf(
   for (const from of ['rating', 'group', 'none'] as const) {
     counts[`trees_severity_from_${from}`] = stain.severities.filter((severity) => severity.from === from).length;
   }
-  counts.ledger_cells = ground.ledger.cellCount;
+  counts.ledger_cells = ground.cellCount;
   for (const severity of ['error', 'warning', 'note'] as const) {
     counts[`findings_${severity}`] = findings.filter((finding) => finding.severity === severity).length;
   }

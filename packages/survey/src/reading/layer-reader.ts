@@ -39,12 +39,14 @@ class LayerReader<Layer extends LayerName> implements RowLayer {
   readonly name: Layer;
   readonly raw: RawLayer;
   readonly findings: Finding[] = [];
+  readonly #whole: RawLayer;
   readonly #tallies = new Map<string, Tally>();
   readonly #dates = new Map<string, DateColumn>();
 
-  constructor(name: Layer, raw: RawLayer) {
+  constructor(name: Layer, raw: RawLayer, whole: RawLayer) {
     this.name = name;
     this.raw = raw;
+    this.#whole = whole;
   }
 
   /**
@@ -88,7 +90,7 @@ class LayerReader<Layer extends LayerName> implements RowLayer {
   dateColumn(field: string): DateColumn {
     let column = this.#dates.get(field);
     if (column === undefined) {
-      column = surveyDates(this.raw.features.map((feature) => feature.properties[field]));
+      column = surveyDates(this.#whole.features.map((feature) => feature.properties[field]));
       this.#dates.set(field, column);
     }
     return column;
@@ -110,12 +112,16 @@ class LayerReader<Layer extends LayerName> implements RowLayer {
   }
 }
 
-/** Reads a layer that may be absent; an absent one has no records and, here, no findings. */
+/**
+ * Reads a layer that may be absent; an absent one has no records and, here, no findings. `whole`: the layer whose columns show how
+ * dates are written, when only some of its rows are read.
+ */
 export function readLayer<Layer extends LayerName, R>(
   name: Layer,
   raw: RawLayer | undefined,
   read: (row: RowReader<Layer>) => R | undefined,
+  whole = raw,
 ): LayerReading<R> {
-  if (raw === undefined) return { records: [], findings: [] };
-  return new LayerReader(name, raw).records(read);
+  if (raw === undefined || whole === undefined) return { records: [], findings: [] };
+  return new LayerReader(name, raw, whole).records(read);
 }

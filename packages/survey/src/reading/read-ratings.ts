@@ -23,8 +23,13 @@ const IMAGERY = 'imagery';
  * suggests (rater `imagery`) is left out until a person has put a name into `confirmed_by`.
  */
 export function readRatings(layer: RawLayer | undefined, settings: Settings, trees: KnownIds): LayerReading<Rating> {
+  return readLayer('ratings', layer, ratingReader(settings, trees));
+}
+
+/** Reads one row; undefined when it gives no rating. */
+export function ratingReader(settings: Settings, trees: Pick<KnownIds, 'has' | 'similar'>) {
   const scales = scalesOf(settings);
-  return readLayer('ratings', layer, (row) => {
+  return (row: Row): Rating | undefined => {
     const treeId = row.text('tree_id', 'needed');
     const ratedOn = row.date('rated_on', 'needed');
     if (treeId !== undefined && !trees.has(treeId)) {
@@ -50,7 +55,7 @@ export function readRatings(layer: RawLayer | undefined, settings: Settings, tre
       ...present({ confidence: row.word<Confidence>('confidence'), note: row.text('note'), confirmedBy }),
       extra: row.extra(),
     };
-  });
+  };
 }
 
 function raterOf(row: Row): string {

@@ -51,24 +51,25 @@ export function commonestOpenCause(members: readonly Member[]): Cause {
   return best;
 }
 
-/** Groups in the order of their keys, members in the order of their ids. */
-export function hostGroups(trees: readonly Tree[], members: ReadonlyMap<string, Member>): Map<string, SeverityGroup> {
-  const groups = new Map<string, { hosts: string[]; trees: number; members: Member[] }>();
+/** Groups in the order of their keys, members in the order of the trees. */
+export function hostGroups(
+  trees: readonly Tree[],
+  memberOf: (treeId: string) => Member | undefined,
+  keyOf: (tree: Tree) => string,
+): Map<string, SeverityGroup> {
+  const groups = new Map<string, { host: string | null; trees: number; members: Member[] }>();
   for (const tree of trees) {
-    const key = hostKey(tree);
-    const group = groups.get(key) ?? { hosts: [], trees: 0, members: [] };
-    groups.set(key, group);
+    const key = keyOf(tree);
+    let group = groups.get(key);
+    if (group === undefined) {
+      group = { host: null, trees: 0, members: [] };
+      groups.set(key, group);
+    }
     group.trees++;
-    if (tree.host !== undefined) group.hosts.push(tree.host);
-    const member = members.get(tree.treeId);
+    if (tree.host !== undefined && (group.host === null || byCode(tree.host, group.host) < 0)) group.host = tree.host;
+    const member = memberOf(tree.treeId);
     if (member !== undefined) group.members.push(member);
   }
   const sorted = [...groups.entries()].sort(([a], [b]) => byCode(a, b));
-  return new Map(
-    sorted.map(([key, group]) => {
-      const own = group.members.sort((a, b) => byCode(a.treeId, b.treeId));
-      const host = group.hosts.sort(byCode)[0] ?? null;
-      return [key, { group: key, host, trees: group.trees, rated: own.length, members: own }];
-    }),
-  );
+  return new Map(sorted.map(([key, group]) => [key, { group: key, ...group, rated: group.members.length }]));
 }

@@ -6,7 +6,7 @@ import { type VisitGate, voteText } from './visit-gate.ts';
 
 /** Findings about disputed diagnoses, and about hosts of which no tree has a figure. */
 export function severityFindings(
-  gates: ReadonlyMap<string, VisitGate>,
+  gateOf: (treeId: string) => VisitGate | undefined,
   groups: ReadonlyMap<string, SeverityGroup>,
   trees: readonly TreeSeverity[],
 ): Finding[] {
@@ -14,7 +14,7 @@ export function severityFindings(
   const without = new Map<string, number>();
   for (const { treeId, from, group } of trees) {
     if (from === 'none') without.set(group, (without.get(group) ?? 0) + 1);
-    const gate = gates.get(treeId);
+    const gate = gateOf(treeId);
     if (gate?.dispute === undefined) continue;
     const facts = { raters: gate.dispute, taken: voteText(gate.cause, gate.open) };
     findings.push(finding('raters-disagree', 'note/assumed', { layer: 'ratings', feature: treeId }, facts));
