@@ -8,7 +8,7 @@ import { isStopped, planWork, reckonProject } from '@crownfall/assessment';
 import { readAddresses, readTemperatures } from '@crownfall/exchange';
 import { readProject } from '@crownfall/exchange/node';
 import { highsSolver, type WorkPlan } from '@crownfall/priority';
-import { describeReason, rotationReminder, treatmentCautions } from '@crownfall/survey';
+import { describeReason, rotationReminders, treatmentCautions } from '@crownfall/survey';
 import loadHighs from 'highs';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
@@ -63,7 +63,7 @@ describe.skipIf(chromium === undefined)('the season’s plan in the viewer', () 
       expect(treated.length).toBeGreaterThan(0);
       await page.locator('.before-treating').getByText(`${plan.notices.length} addresses within 20\u00a0m`).waitFor();
       expect(await page.locator('.before-treating li').allTextContents()).toEqual(
-        plan.rotation.map((note) => rotationReminder(note, 'en')),
+        rotationReminders(plan.rotation, 'en'),
       );
       const { worthRating, districts } = plan;
       expect(await page.locator('.worth li button').allTextContents()).toEqual(

@@ -12,7 +12,7 @@ export {
   type Reason,
   type ReasonCode,
   type Rotation,
-  rotationReminder,
+  rotationReminders,
   treatmentCautions,
 } from './catalogue/plan-words.ts';
 export type { Catalogue, Language, Words } from './catalogue/words.ts';

@@ -1,5 +1,5 @@
 /** `crownfall raters`: do the raters mean the same, and who reads high or low? */
-import type { Command } from 'commander';
+import { type Command, Option } from 'commander';
 import type { RatersOptions } from '../jobs/raters.ts';
 import { type Finish, projectCommand, withCommonOptions } from './common-options.ts';
 
@@ -17,6 +17,7 @@ export function ratersCommand(finish: Finish): Command {
     .option('--training <FILE.csv>', 'answers that are known, and what raters said of them')
     .option('--store', 'keep the biases with the project')
     .option('--out <DIR>', 'folder for a one-page summary and its charts')
+    .addOption(new Option('--language <CODE>', 'of the report').choices(['en', 'es']).default('en'))
     .action(async (project: string, options: RatersOptions) => {
       const { raters } = await import('../jobs/raters.ts');
       finish(await raters(project, options));

@@ -2,6 +2,7 @@
 import { checkRaters, isStopped, type RaterCheck, type TrainingReading } from '@crownfall/assessment';
 import { RATERS_FILE, ratersText } from '@crownfall/exchange';
 import { projectFolder, readProject, storedName, writeFiles } from '@crownfall/exchange/node';
+import type { Language } from '@crownfall/survey';
 import { raterCharts, ratersJson, ratersPage, ratersReport } from '../reports/raters-report.ts';
 import { reportStopped } from '../reports/stopped-report.ts';
 import { EXIT } from '../terminal/failure.ts';
@@ -13,6 +14,7 @@ export interface RatersOptions extends CommonOptions {
   readonly training?: string;
   readonly store?: true;
   readonly out?: string;
+  readonly language: Language;
 }
 
 export async function raters(project: string, options: RatersOptions): Promise<number> {
@@ -27,19 +29,19 @@ export async function raters(project: string, options: RatersOptions): Promise<n
     const text = ratersText(check.keep, check.biasesAgainst);
     await writeFiles(await projectFolder(project), [{ name: storedName(project, RATERS_FILE), text: [text] }]);
   }
-  if (options.out !== undefined) await writeSummary(options.out, check);
+  if (options.out !== undefined) await writeSummary(options.out, check, options.language);
   process.stdout.write(
     options.json
       ? `${JSON.stringify(ratersJson(check, kept), null, 2)}\n`
-      : `${ratersReport(check, kept ? storedName(project, RATERS_FILE) : null)}\n`,
+      : `${ratersReport(check, kept ? storedName(project, RATERS_FILE) : null, options.language)}\n`,
   );
   if (options.store && !kept) process.stderr.write('crownfall: no bias is known well enough to keep.\n');
   return options.store && !kept ? EXIT.dataStops : EXIT.done;
 }
 
-async function writeSummary(folder: string, check: RaterCheck): Promise<void> {
-  const charts = raterCharts(check).map(({ name, svg }) => ({ name, text: [svg] }));
-  await writeFiles(folder, [{ name: 'raters.html', text: [ratersPage(check)] }, ...charts]);
+async function writeSummary(folder: string, check: RaterCheck, language: Language): Promise<void> {
+  const charts = raterCharts(check, language).map(({ name, svg }) => ({ name, text: [svg] }));
+  await writeFiles(folder, [{ name: 'raters.html', text: [ratersPage(check, language)] }, ...charts]);
 }
 
 /** Reads a training file: one row for each answer, `item`, `rater`, `known_pct`, `rated_pct`. */

@@ -4,43 +4,48 @@
  * from memory). They are conventions, not laws.
  */
 import type { RaterPair } from '@crownfall/assessment';
-import { reasonInWords } from '@crownfall/statistics';
+import type { Language } from '@crownfall/survey';
 import { grouped } from './quantities.ts';
+import { RATER_WORDS } from './rater-words.ts';
+import { undefinedWords } from './reason-words.ts';
+
+const CLOSE_FROM = [0.5, 0.75, 0.9];
 
 /** How two raters agree by a concordance or an intraclass correlation: poorly, moderately, well, very closely. */
-export function closeness(coefficient: number): string {
-  if (coefficient < 0.5) return 'poorly';
-  if (coefficient < 0.75) return 'moderately';
-  return coefficient < 0.9 ? 'well' : 'very closely';
+export function closeness(coefficient: number, language: Language): string {
+  return RATER_WORDS[language].closeness[CLOSE_FROM.filter((from) => coefficient >= from).length];
 }
 
 /** How two raters choose classes by kappa. */
-export function kappaWords(kappa: number): string {
-  if (kappa < 0) return 'less often than by chance';
-  const steps = ['slight', 'fair', 'moderate', 'substantial', 'almost perfect'];
-  return `${steps[Math.min(4, Math.floor(kappa * 5 - 1e-9))] ?? steps[0]} agreement`;
+export function kappaWords(kappa: number, language: Language): string {
+  const words = RATER_WORDS[language];
+  if (kappa < 0) return words.kappaBelow;
+  return words.kappa[Math.max(0, Math.min(4, Math.floor(kappa * 5 - 1e-9)))];
 }
 
 /** One pair in a sentence: `R3 rates 3.8 points higher than R1 (95 % interval 1.3 to 6.3); on 31 trees they agree well.` */
-export function pairSentence({ first, second, scale, trees, difference, concordance }: RaterPair): string {
-  const on = `on ${trees} ${trees === 1 ? 'tree' : 'trees'} (${scale})`;
-  if (!difference.defined)
-    return `${first} and ${second} ${on}: no difference can be told, as ${reasonInWords(difference.reason)}.`;
+export function pairSentence(
+  { first, second, scale, trees, difference, concordance }: RaterPair,
+  language: Language,
+): string {
+  const { pair } = RATER_WORDS[language];
+  const on = pair.on(trees, scale);
+  if (!difference.defined) return pair.untold(first, second, on, undefinedWords(difference.reason, language));
   const agree = concordance.defined
-    ? `${on} they agree ${closeness(concordance.value.concordance)}`
-    : `${on} agreement cannot be told, as ${reasonInWords(concordance.reason)}`;
-  return `${biasWords(first, second, difference.value)}; ${agree}.`;
+    ? pair.agree(on, closeness(concordance.value.concordance, language))
+    : pair.agreeUntold(on, undefinedWords(concordance.reason, language));
+  return `${biasWords([second, first], difference.value, language)}; ${agree}.`;
 }
 
 function biasWords(
-  first: string,
-  second: string,
+  [second, first]: readonly [string, string],
   { bias, biasInterval: { lower, upper } }: Extract<RaterPair['difference'], { defined: true }>['value'],
+  language: Language,
 ): string {
-  if (Math.abs(bias) < 0.05 && upper - lower < 0.1) return `${second} and ${first} rate alike`;
-  const way = bias >= 0 ? 'higher' : 'lower';
-  const sure = lower <= 0 && upper >= 0 ? ', which may be chance' : '';
-  return `${second} rates ${grouped(Math.abs(bias), 1)} points ${way} than ${first} (95 % interval of the difference ${signed(lower)} to ${signed(upper)}${sure})`;
+  const { pair } = RATER_WORDS[language];
+  if (Math.abs(bias) < 0.05 && upper - lower < 0.1) return pair.alike(second, first);
+  const range = `${signed(lower)} ${pair.to} ${signed(upper)}`;
+  return pair.differ([second, first], grouped(Math.abs(bias), 1), bias >= 0, range, lower <= 0 && upper >= 0);
 }
 
 function signed(value: number): string {

@@ -1,7 +1,13 @@
 /** The season's plan in words. */
 import type { NoPlan, PlannedBlock, WorkPlan } from '@crownfall/priority';
 import type { Ranged } from '@crownfall/stain';
-import { actionName, describeConstraint, describeReason, rotationReminder, treatmentCautions } from '@crownfall/survey';
+import {
+  actionName,
+  describeConstraint,
+  describeReason,
+  rotationReminders,
+  treatmentCautions,
+} from '@crownfall/survey';
 import { type Column, layOut } from '../terminal/table.ts';
 import { areaText, grouped, percentText } from './quantities.ts';
 
@@ -133,7 +139,7 @@ function furtherLines(plan: WorkPlan): string[] {
     ...(treated.length === 0
       ? []
       : [`Trees to treat: ${treated.length}; distances to water are in plan.json and with --block.`]),
-    ...rotation.map((note) => `Rotation: ${rotationReminder(note, 'en')}`),
+    ...rotationReminders(rotation, 'en').map((note) => `Rotation: ${note}`),
     ...(notices.length === 0
       ? []
       : [`Notices: ${notices.length} addresses within ${plan.settings.notice_m} m of treated crowns.`]),

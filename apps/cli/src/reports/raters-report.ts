@@ -1,82 +1,84 @@
 /** The rater check in words, as JSON, as charts and as one page. */
 import type { RaterBias, RaterCheck, RaterPair } from '@crownfall/assessment';
 import { scatterChart } from '@crownfall/sheets';
-import { type Defined, reasonInWords } from '@crownfall/statistics';
+import type { Defined } from '@crownfall/statistics';
+import type { Language } from '@crownfall/survey';
 import { closeness, kappaWords, pairSentence } from './agreement-words.ts';
 import { grouped } from './quantities.ts';
+import { RATER_WORDS, type RaterWords } from './rater-words.ts';
+import { undefinedWords } from './reason-words.ts';
 import { summaryPage } from './summary-page.ts';
 
 /** The whole report as text. */
-export function ratersReport(check: RaterCheck, kept: string | null): string {
+export function ratersReport(check: RaterCheck, kept: string | null, language: Language): string {
+  const words = RATER_WORDS[language];
   return [
-    `${check.title} – rater check – season ${check.season}, as of ${check.asOf}`,
+    words.title(check.title, check.season, check.asOf),
     '',
-    ...overview(check),
+    ...overview(check, words),
     '',
-    ...check.pairs.flatMap((pair) => [pairSentence(pair), ...kappaLines(pair).map((line) => `  ${line}`)]),
-    ...togetherLines(check),
+    ...check.pairs.flatMap((pair) => [
+      pairSentence(pair, language),
+      ...kappaLines(pair, language).map((line) => `  ${line}`),
+    ]),
+    ...togetherLines(check, language),
     '',
-    biasHeading(check),
-    ...check.biases.map((bias) => `  ${biasSentence(bias)}`),
-    ...(kept === null ? [] : ['', `Kept in ${kept} beside the project; every command now takes these biases off.`]),
+    biasHeading(check, words),
+    ...check.biases.map((bias) => `  ${biasSentence(bias, language)}`),
+    ...(kept === null ? [] : ['', words.kept(kept)]),
   ].join('\n');
 }
 
-function overview({ raters, treesRated, treesRatedBySeveral }: RaterCheck): string[] {
-  if (raters.length === 0) return ['Nobody rated a tree this season.'];
+function overview({ raters, treesRated, treesRatedBySeveral }: RaterCheck, words: RaterWords): string[] {
+  if (raters.length === 0) return [words.nobody];
   const each = raters.map(({ rater, trees }) => `${rater} ${trees}`).join(', ');
-  const lines = [`${treesRated} trees rated (${each}); ${treesRatedBySeveral} of them by more than one rater.`];
-  if (raters.length === 1)
-    lines.push('With one rater there is nothing to agree with: let a second one rate some of the same trees.');
-  else if (treesRatedBySeveral === 0)
-    lines.push('No tree was rated by two raters within one visit, so agreement cannot be told.');
+  const lines = [words.rated(treesRated, each, treesRatedBySeveral)];
+  if (raters.length === 1) lines.push(words.oneRater);
+  else if (treesRatedBySeveral === 0) lines.push(words.noneShared);
   return lines;
 }
 
-function kappaLines({ kappa }: RaterPair): string[] {
+function kappaLines({ kappa }: RaterPair, language: Language): string[] {
   if (kappa === null) return [];
+  const words = RATER_WORDS[language];
   const { linear, quadratic } = kappa;
-  if (!quadratic.defined) return [`Choice of class: not told, as ${reasonInWords(quadratic.reason)}.`];
-  const linearText = linear.defined ? `, linear ${grouped(linear.value.kappa, 2)}` : '';
-  return [
-    `Choice of class: ${kappaWords(quadratic.value.kappa)} (weighted kappa, quadratic ${grouped(quadratic.value.kappa, 2)}${linearText}).`,
-  ];
+  if (!quadratic.defined) return [words.classUntold(undefinedWords(quadratic.reason, language))];
+  const linearText = linear.defined ? grouped(linear.value.kappa, 2) : null;
+  const { kappa: value } = quadratic.value;
+  return [words.classes(kappaWords(value, language), grouped(value, 2), linearText)];
 }
 
-function togetherLines({ raters, together }: RaterCheck): string[] {
-  if (raters.length < 3) return [];
+function togetherLines({ raters: { length: raters }, together }: RaterCheck, language: Language): string[] {
+  if (raters < 3) return [];
+  const words = RATER_WORDS[language];
   const { reliability, trees } = together;
-  if (trees < 2)
-    return [
-      `All ${raters.length} together: not told, as ${trees === 0 ? 'no tree' : 'only one tree'} was rated by all of them.`,
-    ];
-  if (!reliability.defined)
-    return [`All ${raters.length} together: reliability not told, as ${reasonInWords(reliability.reason)}.`];
+  if (trees < 2) return [words.togetherFew(raters, trees)];
+  if (!reliability.defined) return [words.togetherUntold(raters, undefinedWords(reliability.reason, language))];
   const { coefficient } = reliability.value.forms['2,1'];
   return coefficient.defined
-    ? [
-        `All ${raters.length} together on ${trees} trees agree ${closeness(coefficient.value)} (intraclass correlation, form 2,1: ${grouped(coefficient.value, 2)}).`,
-      ]
+    ? [words.together(raters, trees, closeness(coefficient.value, language), grouped(coefficient.value, 2))]
     : [];
 }
 
-function biasHeading({ biasesAgainst }: RaterCheck): string {
-  return biasesAgainst === 'known-answers'
-    ? 'Against known answers, in points at half severity (less towards 0 and 100 %):'
-    : 'Against the mean of the raters, in points at half severity (less towards 0 and 100 %); what all share cannot be seen:';
+function biasHeading({ biasesAgainst }: RaterCheck, words: RaterWords): string {
+  return biasesAgainst === 'known-answers' ? words.againstKnown : words.againstMean;
 }
 
-function biasSentence({ rater, readings, reading }: RaterBias): string {
-  if (!reading.defined) return `${rater}: not told, as ${reasonInWords(reading.reason)} (${readings} readings).`;
+function biasSentence({ rater, readings, reading }: RaterBias, language: Language): string {
+  const words = RATER_WORDS[language];
+  if (!reading.defined) return words.biasUntold(rater, undefinedWords(reading.reason, language), readings);
   const { bias_pct: bias, bias_se_pct: se, error_sd_pct: error } = reading.value;
-  const way = Math.abs(bias) < 2 * se ? 'about right' : bias > 0 ? 'high' : 'low';
-  return `${rater} reads ${way}: ${bias > 0 ? '+' : ''}${grouped(bias, 1)} ± ${grouped(se, 1)}, single ratings scatter by ${grouped(error, 1)} (${readings} readings).`;
+  const way = Math.abs(bias) < 2 * se ? 'right' : bias > 0 ? 'high' : 'low';
+  const signed = `${bias > 0 ? '+' : ''}${grouped(bias, 1)}`;
+  return words.bias(rater, way, signed, grouped(se, 1), grouped(error, 1), readings);
 }
 
 /** Differences against means of each pair with limits of agreement; only pairs whose difference is defined. */
 export function raterCharts(
   check: RaterCheck,
+  language: Language,
 ): { readonly name: string; readonly caption: string; readonly svg: string }[] {
+  const { chart } = RATER_WORDS[language];
   return check.pairs.flatMap((pair, i) => {
     const { first, second, scale, difference, readings } = pair;
     if (!difference.defined) return [];
@@ -96,31 +98,38 @@ export function raterCharts(
       dashed,
     });
     const svg = scatterChart({
-      title: `${second} minus ${first}, ${scale}`,
-      description: `${readings.length} trees rated by both; mean difference ${grouped(bias, 1)} points.`,
-      note: `${check.title}, season ${check.season}. Lines: mean difference and limits that hold 95 % of differences.`,
-      across: 'mean of the two ratings, %',
-      up: 'difference, points',
+      title: chart.title(second, first, scale),
+      description: chart.about(readings.length, grouped(bias, 1)),
+      note: chart.note(check.title, check.season),
+      across: chart.across,
+      up: chart.up,
       points,
       lines: [
-        level(bias, `mean ${grouped(bias, 1)}`, false),
+        level(bias, chart.mean(grouped(bias, 1)), false),
         level(limits.lower, grouped(limits.lower, 1), true),
         level(limits.upper, grouped(limits.upper, 1), true),
       ],
     });
-    return [{ name: `raters-${i + 1}.svg`, caption: pairSentence(pair), svg }];
+    return [{ name: `raters-${i + 1}.svg`, caption: pairSentence(pair, language), svg }];
   });
 }
 
 /** One page for someone who was not there. */
-export function ratersPage(check: RaterCheck): string {
+export function ratersPage(check: RaterCheck, language: Language): string {
+  const words = RATER_WORDS[language];
+  const { page } = words;
   return summaryPage({
-    title: `Do our raters mean the same? ${check.title}`,
-    about: `Season ${check.season}, as of ${check.asOf}`,
-    sentences: [...overview(check), ...check.pairs.map(pairSentence), ...togetherLines(check)],
-    charts: raterCharts(check),
+    language,
+    title: page.title(check.title),
+    about: page.about(check.season, check.asOf),
+    sentences: [
+      ...overview(check, words),
+      ...check.pairs.map((pair) => pairSentence(pair, language)),
+      ...togetherLines(check, language),
+    ],
+    charts: raterCharts(check, language),
     table: {
-      columns: ['rater', 'reads, points at half severity', '±', 'scatter of single ratings', 'readings'],
+      columns: page.columns,
       rows: check.biases.map(({ rater, readings, reading }) =>
         reading.defined
           ? [
@@ -130,13 +139,10 @@ export function ratersPage(check: RaterCheck): string {
               grouped(reading.value.error_sd_pct, 1),
               String(readings),
             ]
-          : [rater, 'not told', '–', '–', String(readings)],
+          : [rater, page.untold, '–', '–', String(readings)],
       ),
     },
-    cautions: [
-      biasHeading(check),
-      'Points are percentage points of the crown. Words such as "well" and "moderately" are conventions for the coefficients of agreement, not laws.',
-    ],
+    cautions: [biasHeading(check, words), page.points],
   });
 }
 
@@ -155,7 +161,7 @@ export function ratersJson(check: RaterCheck, kept: boolean): unknown {
       second: pair.second,
       scale: pair.scale,
       trees: pair.trees,
-      in_words: pairSentence(pair),
+      in_words: pairSentence(pair, 'en'),
       second_minus_first: plain(pair.difference),
       concordance: plain(pair.concordance),
       kappa: pair.kappa && { linear: plain(pair.kappa.linear), quadratic: plain(pair.kappa.quadratic) },

@@ -21,6 +21,13 @@ export function areaNumber(areaM2: number, units: Units): string {
   return grouped(value, Math.abs(value) < 99.95 ? 1 : 0);
 }
 
+/** Both ends of a range with the unit once, decimals as the greater end has them. Example: `70–213 m²`. */
+export function areaRange([lo, hi]: readonly [number, number], units: Units): string {
+  const perUnit = units === 'us' ? M2_PER_FT2 : 1;
+  const decimals = Math.max(Math.abs(lo), Math.abs(hi)) / perUnit < 99.95 ? 1 : 0;
+  return `${grouped(lo / perUnit, decimals)}–${grouped(hi / perUnit, decimals)}${NBSP}${areaUnit(units)}`;
+}
+
 export const areaUnit = (units: Units): string => (units === 'us' ? 'ft²' : 'm²');
 
 /** A length in metres or feet, with its unit; below 10 with one decimal. Example: `length(12.34, 'us')` is `40 ft`. */

@@ -1,6 +1,6 @@
 /** What must be minded before the plan's treatments: groups that would follow themselves, and whom to tell. */
 import type { WorkPlan } from '@crownfall/priority';
-import { rotationReminder } from '@crownfall/survey';
+import { rotationReminders } from '@crownfall/survey';
 import { Button } from 'react-aria-components';
 import { length } from '../language/quantities.ts';
 import { exportPlan } from '../session/plan-exports.ts';
@@ -20,8 +20,8 @@ export function BeforeTreating({ plan }: { readonly plan: WorkPlan }) {
       <p>{words.treatedTrees(treated.length, blocks)}</p>
       {rotation.length === 0 ? null : (
         <ul className="caveat">
-          {rotation.map((note) => (
-            <li key={note.blockId}>{rotationReminder(note, language)}</li>
+          {rotationReminders(rotation, language).map((note) => (
+            <li key={note}>{note}</li>
           ))}
         </ul>
       )}

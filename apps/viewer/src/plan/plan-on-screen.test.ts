@@ -6,7 +6,7 @@ import {
   describeReason,
   type Language,
   REASON_CODES,
-  rotationReminder,
+  rotationReminders,
   treatmentCautions,
 } from '@crownfall/survey';
 import { createElement, type ReactNode } from 'react';
@@ -87,7 +87,9 @@ describe('the plan on the screen', () => {
       notices: [{ blockId: 'B1', address: '1 Invented Street', distanceM: 12 }],
     };
     const text = onScreen(language, createElement(BeforeTreating, { plan }));
-    expect(text).toContain(rotationReminder(note, language));
+    const [reminder] = rotationReminders([note], language);
+    expect(text).toContain(reminder);
+    expect(reminder).toMatch(/^B1: P .*X1.*Q.*2025-05-16/);
     expect(text).toMatch(language === 'en' ? /1 address within 20\s*m/ : /1 dirección a menos de 20\s*m/);
     const untreated = onScreen(language, createElement(BeforeTreating, { plan: { ...plan, treated: [] } }));
     expect(untreated).toBe('');

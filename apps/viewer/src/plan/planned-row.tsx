@@ -82,6 +82,7 @@ function OfferRow({ offer, isTaken, currency }: OfferProps) {
   const units = useUnits();
   const { plan: words } = useWords();
   const { avoidedM2, cost, crewHours, lastDay, forbidden } = offer;
+  const takesStainOff = offer.action !== 'leave' && offer.action !== 'inspect';
   return (
     <tr data-taken={isTaken || undefined}>
       <th scope="row">
@@ -102,8 +103,8 @@ function OfferRow({ offer, isTaken, currency }: OfferProps) {
         )}
       </th>
       <td>
-        {area(avoidedM2.value, units)}
-        <small>{rangeText(avoidedM2.range80, units)}</small>
+        {takesStainOff ? area(avoidedM2.value, units) : '–'}
+        {takesStainOff ? <small>{rangeText(avoidedM2.range80, units)}</small> : null}
       </td>
       <td>{cost === null ? '–' : money(cost, currency)}</td>
       <td>{crewHours === null ? '–' : grouped(crewHours, 1)}</td>

@@ -160,7 +160,7 @@ const EN: PlanCatalogue = {
     district: 'the floor for district {name}',
   },
   rotation:
-    '{blockId}: {product} has the mode-of-action group {group}, as had {last} on {on} ({since}). Change the group between seasons and generations; the label and local advice decide.',
+    '{blocks}: {product} has the mode-of-action group {group}, as had {last} on {on} ({since}). Change the group between seasons and generations; the label and local advice decide.',
   terms: {
     any: 'any action that takes stain off',
     water: 'water',
@@ -272,7 +272,7 @@ const ES: PlanCatalogue = {
     district: 'el mínimo para el distrito {name}',
   },
   rotation:
-    '{blockId}: {product} tiene el grupo de modo de acción {group}, igual que {last} el {on} ({since}). Cambie de grupo entre temporadas y generaciones; deciden la etiqueta y el consejo local.',
+    '{blocks}: {product} tiene el grupo de modo de acción {group}, igual que {last} el {on} ({since}). Cambie de grupo entre temporadas y generaciones; deciden la etiqueta y el consejo local.',
   terms: {
     any: 'cualquier acción que quite mancha',
     water: 'agua',
@@ -330,14 +330,27 @@ export function treatmentCautions(language: Language): string[] {
 }
 
 /**
- * The reminder to change the mode of action, in a language; the day as `dayText` writes it, else ISO.
- * @example rotationReminder(note, 'en') // 'B13: P has the mode-of-action group X1, as had P on 2025-05-16 (last season). Change …'
+ * The reminders to change the mode of action, in a language: one for all blocks that had the same product on the same day. Days
+ * as `dayText` writes them, else ISO.
+ * @example rotationReminders(notes, 'en') // ['B13, B28: P has the mode-of-action group X1, as had P on 2025-05-16 (last season). …']
  */
-export function rotationReminder(note: Rotation, language: Language, dayText = (iso: string): string => iso): string {
-  const { blockId, product, group, last, since } = note;
+export function rotationReminders(
+  notes: readonly Rotation[],
+  language: Language,
+  dayText = (iso: string): string => iso,
+): string[] {
   const { rotation, terms } = CATALOGUE[language];
-  const facts = { blockId, product, group, last: last.product, on: dayText(last.on), since: terms[since] };
-  return fill(rotation, new Map(Object.entries(facts)));
+  const alike = new Map<string, Rotation[]>();
+  for (const note of notes) {
+    const key = JSON.stringify([note.product, note.group, note.last, note.since]);
+    alike.set(key, [...(alike.get(key) ?? []), note]);
+  }
+  return [...alike.values()].map((group) => {
+    const [{ product, group: mode, last, since }] = group;
+    const blocks = group.map(({ blockId }) => blockId).join(', ');
+    const facts = { blocks, product, group: mode, last: last.product, on: dayText(last.on), since: terms[since] };
+    return fill(rotation, new Map(Object.entries(facts)));
+  });
 }
 
 /** The cautions in one line, for each row of a table that names a treatment. */

@@ -1,5 +1,5 @@
 /** What keeps people, bees and water safe: cautions, products, rotation, distances to water, whom to tell. */
-import { rotationReminder, treatmentCautions } from '@crownfall/survey';
+import { rotationReminders, treatmentCautions } from '@crownfall/survey';
 import { dayText, grouped, lengthText } from '../../quantities.ts';
 import type { Part, Run } from '../content.ts';
 import { waterMap } from '../maps/water-map.ts';
@@ -30,7 +30,7 @@ function productParts({ planWords, plan, language }: PlanReading): readonly Part
   if (products.length === 0) return [{ part: 'paragraph', text: [planWords.noProduct] }];
   const { productColumns: columns } = planWords;
   const left = (title: string, weight: number) => ({ title, align: 'left', weight }) as const;
-  const notes = plan.rotation.map((note): Run => [rotationReminder(note, language, (day) => dayText(day, language))]);
+  const notes = rotationReminders(plan.rotation, language, (day) => dayText(day, language));
   return [
     {
       part: 'table',
@@ -47,7 +47,7 @@ function productParts({ planWords, plan, language }: PlanReading): readonly Part
         [name, group, label_rate, label_source, typed_by, re_entry].map((text): Run => [text || '–']),
       ),
     },
-    ...(notes.length === 0 ? [] : [{ part: 'list', items: notes } as const]),
+    ...(notes.length === 0 ? [] : [{ part: 'list', items: notes.map((note) => [note]) } as const]),
   ];
 }
 
