@@ -112,3 +112,11 @@ export function dayText(iso: string, language: Language): string {
   if (name === undefined || !(day >= 1)) throw new RangeError(`dayText: expected a day as YYYY-MM-DD, got ${iso}`);
   return language === 'en' ? `${day} ${name} ${year}` : `${day} de ${name} de ${year}`;
 }
+
+/**
+ * A sentence with its ISO days in words, for those who read letters.
+ * @example withDays('Bees were there on 2026-05-20', 'en') // 'Bees were there on 20 May 2026'
+ */
+export function withDays(text: string, language: Language): string {
+  return text.replace(/\b\d{4}-\d{2}-\d{2}\b/g, (iso) => dayText(iso, language));
+}

@@ -1,7 +1,7 @@
 /** A letter about one block, for whoever complained: what was found, what is planned and when, what is not and why, whom to ask. */
 import type { BlockResult, TreeResult } from '@crownfall/assessment';
 import { actionName, CAUSES, type Cause, describeReason, type Language } from '@crownfall/survey';
-import { areaText, dayText, percentText, type Units } from '../quantities.ts';
+import { areaText, dayText, percentText, type Units, withDays } from '../quantities.ts';
 import type { PlannedBlock } from './any-plan.ts';
 import type { Inline, Part, ReportContent, Run } from './content.ts';
 import { blockRange, blockStained } from './figures.ts';
@@ -166,7 +166,7 @@ function notParts(reading: Reading, block: BlockResult, words: LetterWords): rea
   if (others.length === 0) return [];
   const items = others.map(({ action, forbidden }): Run => {
     const name = actionName(action, language);
-    const reasons = forbidden.map((reason) => describeReason(reason, language).what);
+    const reasons = forbidden.map((reason) => withDays(describeReason(reason, language).what, language));
     return [reasons.length === 0 ? words.notChosen(name) : words.notAllowed(name, reasons.slice(0, 2).join('. '))];
   });
   return [

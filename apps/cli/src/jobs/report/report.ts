@@ -2,7 +2,7 @@
 import { isStopped } from '@crownfall/assessment';
 import type { PaperName } from '@crownfall/sheets';
 import { installedFonts } from '@crownfall/sheets/node';
-import { fittedReport } from '@crownfall/sheets/report';
+import { fittedReport, type ReportInput } from '@crownfall/sheets/report';
 import type { Language } from '@crownfall/survey';
 import { reportStopped } from '../../reports/stopped-report.ts';
 import { EXIT } from '../../terminal/failure.ts';
@@ -39,32 +39,40 @@ export async function report(project: string, options: ReportCommandOptions): Pr
     const told = {
       out: options.out,
       pages,
-      plan: outcome.plan === undefined ? 'none' : outcome.plan.feasible ? 'made' : 'impossible',
+      plan: planState(outcome.plan, options),
       follow_up: season === null ? null : [season.before, season.after],
     };
-    process.stdout.write(options.json ? `${JSON.stringify(told, null, 2)}\n` : `${toldText(told)}\n`);
+    process.stdout.write(options.json ? `${JSON.stringify(told, null, 2)}\n` : `${toldText(told, options)}\n`);
     return EXIT.done;
   } finally {
     progress.end();
   }
 }
 
+function planState(plan: ReportInput['plan'], { plan: wanted }: ReportCommandOptions): keyof typeof PLANS {
+  if (plan === undefined) return wanted ? 'none' : 'left_out';
+  return plan.feasible ? 'made' : 'impossible';
+}
+
+const PLANS = {
+  none: 'No plan: it needs a price list (plan.prices in the settings).',
+  left_out: 'The plan was left out.',
+  made: 'With the plan.',
+  impossible: 'No plan meets all limits; the report names those that clash.',
+};
+
 interface Told {
   readonly out: string;
   readonly pages: number | null;
-  readonly plan: string;
+  readonly plan: keyof typeof PLANS;
   readonly follow_up: readonly string[] | null;
 }
 
-function toldText({ out, pages, plan, follow_up }: Told): string {
-  const plans = {
-    none: 'No plan: it needs a price list (plan.prices in the settings).',
-    made: 'With the plan.',
-    impossible: 'No plan meets all limits; the report names those that clash.',
-  };
+function toldText({ out, pages, plan, follow_up }: Told, { season }: ReportCommandOptions): string {
+  const none = season ? 'No follow-up: no earlier year was rated.' : 'The follow-up was left out.';
   return [
     `Report written to ${out}${pages === null ? '' : `, ${pages} pages`}.`,
-    plans[plan as keyof typeof plans],
-    follow_up === null ? 'No follow-up: no earlier year was rated.' : `Follow-up from ${follow_up.join(' to ')}.`,
+    PLANS[plan],
+    follow_up === null ? none : `Follow-up from ${follow_up.join(' to ')}.`,
   ].join('\n');
 }

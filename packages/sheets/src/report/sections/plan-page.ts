@@ -1,6 +1,6 @@
 /** What the first page says of the plan: what is done where and when, and what it leaves undone. */
 import { actionName, describeReason, treatmentCautions } from '@crownfall/survey';
-import { areaText, areaUnit, dayText, grouped } from '../../quantities.ts';
+import { areaText, areaUnit, dayText, grouped, withDays } from '../../quantities.ts';
 import type { PlannedBlock } from '../any-plan.ts';
 import type { Inline, Notice, Part, Run, Table } from '../content.ts';
 import {
@@ -124,7 +124,7 @@ function foremostLine({ planWords: { undone }, language }: PlanReading, block: P
   const name = undone.worst(blockName(block), block.rank);
   if (allowed) return [name, undone.notBought];
   const reasons = new Set(
-    helping.flatMap(({ forbidden }) => forbidden.map((one) => describeReason(one, language).what)),
+    helping.flatMap(({ forbidden }) => forbidden.map((one) => withDays(describeReason(one, language).what, language))),
   );
   return [name, `${[...reasons].slice(0, 2).join('. ')}.`];
 }

@@ -10,7 +10,7 @@ export const EN = {
     `No plots measured on the pavement stand behind these areas yet (k = ${k} is assumed). Compare blocks with each other; do not quote single areas.`,
   season: (season: number) => `season ${season}`,
   page: (page: number, pages: number) => `page ${page} of ${pages}`,
-  range80: '80 % range',
+  range80: '80\u00a0% range',
   range95: '95 % range',
   noRange: 'no range was drawn',
   from: 'From',

@@ -10,7 +10,7 @@ export const ES: Words = {
     `Todavía no hay parcelas medidas sobre el pavimento que respalden estas áreas (se supone k = ${k}). Compare manzanas entre sí; no cite áreas sueltas.`,
   season: (season) => `temporada ${season}`,
   page: (page, pages) => `página ${page} de ${pages}`,
-  range80: 'intervalo del 80 %',
+  range80: 'intervalo del 80\u00a0%',
   range95: 'intervalo del 95 %',
   noRange: 'no se calculó intervalo',
   from: 'De',
