@@ -120,7 +120,7 @@ describe.skipIf(chromium === undefined)('the viewer', () => {
   );
 
   test(
-    'fits a phone of 390 px, with the map in sight',
+    'on a phone of 390 px a crown is drawn, corrected, saved and rated by fingers alone, with the map in sight',
     async () => {
       const { page } = await openViewer(browser, url, {
         viewport: { width: 390, height: 844 },
@@ -131,8 +131,51 @@ describe.skipIf(chromium === undefined)('the viewer', () => {
       expect((await page.locator('.map-holder').boundingBox())?.height).toBeGreaterThan(250);
       await rows(page).nth(2).tap();
       expect(await page.locator('.parts').isVisible()).toBe(true);
+      await drawByTouch(page);
+      await page.getByRole('button', { name: 'Save crown' }).tap();
+      await page.locator('#tree-title').getByText('N1', { exact: true }).waitFor();
+      await page.getByLabel('Rater (initials)').fill('AB');
+      await page.locator('.share input').first().fill('40');
+      await page
+        .getByRole('group', { name: /^Cause of the stain/ })
+        .getByRole('button', { name: 'Fruit' })
+        .tap();
+      await page.locator('#rating-evidence').fill('fruit below the crown');
+      await page.locator('.rating').getByRole('button', { name: /Save/ }).tap();
+      await page.locator('.notice').getByText('The rating of N1 is saved').waitFor();
       await page.context().close();
     },
-    PATIENCE_MS,
+    2 * PATIENCE_MS,
   );
 });
+
+/** Four taps about the middle of the map, and one of the points drawn out by a finger: the crown's area follows. */
+async function drawByTouch(page: Page): Promise<void> {
+  await page.getByRole('radio', { name: 'Outline', exact: true }).tap();
+  await page.locator('.tool', { hasText: 'Outline' }).tap();
+  const box = await page.locator('.map-holder').boundingBox();
+  if (box === null) throw new Error('the map has no place on the page');
+  const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+  const corners = [
+    [x - 40, y - 40],
+    [x + 40, y - 40],
+    [x + 40, y + 40],
+    [x - 40, y + 40],
+  ] as const;
+  // Two taps soon after one another zoom the map.
+  for (const corner of corners) {
+    await page.touchscreen.tap(...corner);
+    await page.waitForTimeout(600);
+  }
+  expect(await page.locator('.sketch .count').textContent()).toBe('4 points');
+  const area = (): Promise<string | null> => page.locator('.live dd').first().textContent();
+  await page.locator('.live').waitFor();
+  const before = await area();
+  const inspector = await page.context().newCDPSession(page);
+  const finger = (type: 'touchStart' | 'touchMove' | 'touchEnd', points: { x: number; y: number }[]) =>
+    inspector.send('Input.dispatchTouchEvent', { type, touchPoints: points });
+  await finger('touchStart', [{ x: x + 40, y: y + 40 }]);
+  for (let step = 1; step <= 5; step++) await finger('touchMove', [{ x: x + 40 + 6 * step, y: y + 40 + 6 * step }]);
+  await finger('touchEnd', []);
+  await expect.poll(area).not.toBe(before);
+}

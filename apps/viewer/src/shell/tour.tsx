@@ -1,5 +1,5 @@
 /** A first look round, in five short steps; it covers nothing and can be left at any time. */
-import { useState } from 'react';
+import { useEffect, useState } from 'react';
 import { Button } from 'react-aria-components';
 import { useApp, useSession, useWords } from '../session/session.ts';
 
@@ -8,13 +8,22 @@ export function Tour() {
   const preferences = useApp((state) => state.preferences);
   const { tour } = useWords();
   const [at, setAt] = useState(0);
-  if (preferences.tourSeen) return null;
-  const step = tour.steps[at];
-  const isLast = at === tour.steps.length - 1;
+  const isOver = preferences.tourSeen;
   const leave = (): void => {
     setAt(0);
-    store.change({ preferences: { ...preferences, tourSeen: true } });
+    store.change(({ preferences: kept }) => ({ preferences: { ...kept, tourSeen: true } }));
   };
+  useEffect(() => {
+    if (isOver) return;
+    const onKey = ({ key }: KeyboardEvent): void => {
+      if (key === 'Escape') leave();
+    };
+    window.addEventListener('keydown', onKey);
+    return () => window.removeEventListener('keydown', onKey);
+  });
+  if (isOver) return null;
+  const step = tour.steps[at];
+  const isLast = at === tour.steps.length - 1;
   const go = (to: number): void => {
     setAt(to);
     store.change({ bench: to === 3 ? 'outline' : 'weigh' });
