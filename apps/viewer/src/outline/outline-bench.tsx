@@ -3,6 +3,8 @@ import { useEffect } from 'react';
 import { Button } from 'react-aria-components';
 import { chooseTree, copyLast, startDrawing } from '../session/drawing.ts';
 import { exportLayer } from '../session/exporting.ts';
+import { hasPicture } from '../session/picture.ts';
+import { startFromPicture } from '../session/proposing.ts';
 import { goToUnrated } from '../session/rating.ts';
 import { useApp, useSession, useWords } from '../session/session.ts';
 import { OpenButtons } from '../shell/open-elsewhere.tsx';
@@ -65,7 +67,8 @@ function EditingState() {
 
 function Tools() {
   const session = useSession();
-  const { outline } = useWords();
+  const { outline, picture } = useWords();
+  const pictured = useApp(hasPicture);
   const drewBefore = useApp(({ history }) => history.entries.some(({ edit }) => edit.kind === 'crown' && edit.after));
   return (
     <section className="tools" aria-label={outline.new}>
@@ -77,6 +80,12 @@ function Tools() {
             {outline.tools[tool]}
           </Button>
         ))}
+        {pictured ? (
+          <Button className="tool" onPress={() => startFromPicture(session)}>
+            <ToolSign tool="picture" />
+            {picture.tool}
+          </Button>
+        ) : null}
         {drewBefore ? (
           <Button className="tool" onPress={() => copyLast(session)}>
             <ToolSign tool="copy" />

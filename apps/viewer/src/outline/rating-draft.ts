@@ -1,4 +1,5 @@
 /** A rating while it is made, and the keys that make it: digits are the browned share, letters the rest. */
+import type { SuggestionRow } from '@crownfall/imagery';
 import { CAUSES, type Cause, CONFIDENCES, type Confidence, GALL_LOADS, type GallLoad } from '@crownfall/survey';
 import type { RatingRecord } from '../edits/edit.ts';
 
@@ -15,6 +16,15 @@ export interface RatingDraft {
   /** Which share digits go to, and the digits typed so far. */
   readonly digitsTo: 'browned' | 'defoliated';
   readonly digits: string;
+  /** What the picture suggested and the form was filled with; a person's rating in all else. */
+  readonly suggestion?: PictureSuggestion | null;
+}
+
+/** What is recorded beside the rating of a suggestion that a person stands by. */
+export interface PictureSuggestion {
+  /** What it rests on: no evidence of a cause. */
+  readonly evidence: string;
+  readonly fields: Readonly<Record<string, string | number>>;
 }
 
 export const newRating = (treeId: string, ratedOn: string, rater: string): RatingDraft => ({
@@ -83,18 +93,42 @@ export function missingFrom(draft: RatingDraft): readonly Missing[] {
   ];
 }
 
-/** The row of the ratings table; only what was said is in it. */
+/** The form filled with what the picture suggests; what the person said of the cause stays. */
+export function withSuggestion(
+  draft: RatingDraft,
+  row: SuggestionRow,
+  words: Pick<PictureSuggestion, 'evidence'> & { readonly note: string },
+): RatingDraft {
+  const { browned_lo95_pct, browned_hi95_pct, lit_pixels, shaded_pct, not_leaf_pct, image } = row;
+  const figures = { note: words.note, browned_lo95_pct, browned_hi95_pct, lit_pixels, shaded_pct, not_leaf_pct, image };
+  const fields = Object.entries(figures).filter((pair): pair is [string, string | number] => pair[1] !== '');
+  return {
+    ...draft,
+    brownedPct: row.browned_pct,
+    cause: draft.cause ?? row.cause,
+    confidence: row.confidence,
+    ratedOn: row.rated_on,
+    digits: '',
+    suggestion: { evidence: words.evidence, fields: Object.fromEntries(fields) },
+  };
+}
+
+/** The row of the ratings table; only what was said is in it. A suggestion is the picture's, and its person stands by it. */
 export function ratingRecord(draft: RatingDraft): RatingRecord {
+  const { suggestion } = draft;
+  const person = draft.rater.trim();
+  const evidence = [draft.evidence.trim(), suggestion?.evidence ?? ''].filter((text) => text !== '').join('; ');
   const row: Record<string, string | number | null> = {
     tree_id: draft.treeId,
     rated_on: draft.ratedOn,
-    rater: draft.rater.trim(),
+    rater: suggestion ? 'imagery' : person,
     browned_pct: draft.brownedPct,
     defoliated_pct: draft.defoliatedPct,
     gall_load: draft.gallLoad,
     cause: draft.cause,
-    evidence: draft.evidence.trim() || null,
+    evidence: evidence || null,
     confidence: draft.confidence,
+    ...(suggestion && { ...suggestion.fields, confirmed_by: person }),
   };
   return Object.fromEntries(Object.entries(row).filter((pair): pair is [string, string | number] => pair[1] !== null));
 }

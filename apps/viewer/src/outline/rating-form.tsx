@@ -4,6 +4,7 @@ import type { ReactNode } from 'react';
 import { Button, Input, Label, TextField } from 'react-aria-components';
 import { changeRating, goToUnrated, saveRating } from '../session/rating.ts';
 import { useApp, useSession, useWords } from '../session/session.ts';
+import { PictureShare } from './picture-share.tsx';
 import { missingFrom, type RatingDraft } from './rating-draft.ts';
 
 export function RatingForm() {
@@ -14,7 +15,7 @@ export function RatingForm() {
 function Form({ draft }: { readonly draft: RatingDraft }) {
   const session = useSession();
   const words = useWords();
-  const { rating } = words;
+  const { rating, suggestion } = words;
   const set = (part: Partial<RatingDraft>): void => changeRating(session, part);
   return (
     <section className="rating" aria-labelledby="rating-title">
@@ -35,6 +36,7 @@ function Form({ draft }: { readonly draft: RatingDraft }) {
           change={(defoliatedPct) => set({ defoliatedPct })}
         />
       </div>
+      <PictureShare draft={draft} />
       <Choice
         name={rating.gallLoad}
         sign="G"
@@ -67,11 +69,11 @@ function Form({ draft }: { readonly draft: RatingDraft }) {
       </TextField>
       <div className="pair">
         <TextField className="field" value={draft.ratedOn} onChange={(ratedOn) => set({ ratedOn })}>
-          <Label>{rating.date}</Label>
+          <Label>{draft.suggestion ? suggestion.flownOn : rating.date}</Label>
           <Input type="date" />
         </TextField>
         <TextField className="field" value={draft.rater} onChange={(rater) => set({ rater })}>
-          <Label>{rating.rater}</Label>
+          <Label>{draft.suggestion ? suggestion.confirmedBy : rating.rater}</Label>
           <Input maxLength={20} autoComplete="off" onKeyDown={leaveOnEscape} />
         </TextField>
       </div>

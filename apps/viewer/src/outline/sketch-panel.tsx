@@ -2,26 +2,40 @@
 import { useState } from 'react';
 import { Button, Input, Label, NumberField, TextField } from 'react-aria-components';
 import { cancelDrawing, changeSketch, finishDrawing, outlineFromFigures } from '../session/drawing.ts';
+import { proposeAt } from '../session/proposing.ts';
 import { useApp, useSession, useWords } from '../session/session.ts';
 import { splitCrown, startCut } from '../session/splitting.ts';
 import { hostNames } from '../state/derived-state.ts';
 import { LiveFigures } from './live-figures.tsx';
 import { MeasureField } from './measure-field.tsx';
-import { cutPieces, placed, recordOf, reshaped, type Shape, type Sketch, vertexRemoved } from './sketch.ts';
+import { PictureLine } from './picture-line.tsx';
+import {
+  asksPicture,
+  cutPieces,
+  placed,
+  recordOf,
+  reshaped,
+  type Shape,
+  type Sketch,
+  vertexRemoved,
+} from './sketch.ts';
 import { ToolSign } from './tool-sign.tsx';
 
 export function SketchPanel({ sketch }: { readonly sketch: Sketch }) {
   const session = useSession();
-  const { outline, cancel } = useWords();
+  const { outline, picture, cancel } = useWords();
   const isCrown = recordOf(sketch) !== null;
+  const asks = asksPicture(sketch) && !isCrown;
+  const fromHand = sketch.tool !== 'polygon' || !sketch.closed;
   return (
     <section className="sketch" aria-labelledby="sketch-title">
       <h2 id="sketch-title">
-        <ToolSign tool={sketch.tool} />
-        {sketch.treeId} · {outline.tools[sketch.tool]}
+        <ToolSign tool={asks ? 'picture' : sketch.tool} />
+        {sketch.treeId} · {asks ? picture.tool : outline.tools[sketch.tool]}
       </h2>
-      {sketch.tool === 'polygon' && sketch.closed ? null : <p className="lead">{outline.how[sketch.tool]}</p>}
-      <Sizes sketch={sketch} />
+      {fromHand && !asks ? <p className="lead">{outline.how[sketch.tool]}</p> : null}
+      <PictureLine sketch={sketch} />
+      {asks ? null : <Sizes sketch={sketch} />}
       <LiveFigures />
       <HostField sketch={sketch} />
       <div className="button-row">
@@ -154,7 +168,8 @@ function Coordinates({ sketch }: { readonly sketch: Sketch }) {
       session.store.change({ notice: outline.badPosition });
       return;
     }
-    changeSketch(session, placed(sketch, at));
+    if (asksPicture(sketch)) void proposeAt(session, at);
+    else changeSketch(session, placed(sketch, at));
     session.map?.flyTo(at);
     setLon('');
     setLat('');

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import {
+  asksPicture,
   closedUp,
   cutPieces,
   newSketch,
@@ -13,6 +14,7 @@ import {
   vertexInserted,
   vertexMoved,
   vertexRemoved,
+  withProposal,
 } from './sketch.ts';
 
 const drawn = () =>
@@ -133,6 +135,39 @@ describe('an outline by vertices', () => {
     const geometry = { type: 'MultiPolygon' as const, coordinates: [[ring(0), ring(0.2)], [ring(5)]] };
     const record = { geometry, properties: { tree_id: 'T1', note: 'kept' } };
     expect(recordOf(sketchOf('T1', record))).toEqual(record);
+  });
+});
+
+describe('an outline that the picture proposes', () => {
+  const ring = [
+    [0, 0],
+    [1, 0],
+    [1, 1],
+  ] as const;
+  const wanted = { ...newSketch('N1', 'polygon'), picture: { state: 'wanted' } } as const;
+  const proposed = withProposal(wanted, ring, 'medium');
+
+  test('is an outline like any other: it can be changed, undone and saved, and says where it is from', () => {
+    expect(recordOf(proposed)?.properties).toEqual({ tree_id: 'N1', outlined_by: 'imagery' });
+    const moved = { ...proposed, ...vertexMoved(proposed, 0, [-1, 0]) };
+    expect(recordOf(moved)?.properties.outlined_by).toBe('imagery');
+    expect(recordOf(sketchUndone(proposed))).toBeNull();
+  });
+
+  test('takes the place of what was paced, which undo brings back', () => {
+    const paced = {
+      geometry: { type: 'Point' as const, coordinates: [1, 2] },
+      properties: { tree_id: 'T1', spread_m: 8, outlined_by: 'R1' },
+    };
+    const outlined = withProposal({ ...sketchOf('T1', paced), picture: { state: 'wanted' } }, ring, 'high');
+    expect(recordOf(outlined)?.properties).toEqual({ tree_id: 'T1', outlined_by: 'imagery' });
+    expect(recordOf(sketchUndone(outlined))).toEqual(paced);
+  });
+
+  test('pointing asks again as long as nobody has touched it, and only where the picture was asked at all', () => {
+    expect([asksPicture(wanted), asksPicture(proposed)]).toEqual([true, true]);
+    expect(asksPicture({ ...proposed, ...vertexMoved(proposed, 0, [-1, 0]) })).toBe(false);
+    expect([asksPicture(newSketch('N1', 'polygon')), asksPicture(drawn())]).toEqual([false, false]);
   });
 });
 

@@ -2,7 +2,9 @@
  * A crown while it is drawn: as vertices of its outline, or as what was paced in the field. Every way of drawing (mouse, touch,
  * keyboard, typed numbers) changes the sketch through these functions, so each can be undone the same way.
  */
+import type { Confidence } from '@crownfall/survey';
 import type { CrownRecord } from '../edits/edit.ts';
+import type { ProposalRefusal } from './proposal-refusal.ts';
 
 export type Position = readonly [lon: number, lat: number];
 export type Tool = 'polygon' | 'spread' | 'diameters' | 'radii';
@@ -21,7 +23,14 @@ export interface Shape {
   readonly diametersM: readonly [number, number];
   readonly bearingDeg: number;
   readonly radiiM: readonly number[];
+  /** What the picture proposed and this outline comes from; `ring` is `vertices` as long as nobody has changed it. */
+  readonly proposed?: { readonly confidence: Confidence; readonly ring: readonly Position[] } | null;
 }
+
+/** What the picture is asked about a sketch. */
+export type PictureAsked =
+  | { readonly state: 'wanted' | 'asked' }
+  | { readonly state: 'refused'; readonly because: ProposalRefusal };
 
 export interface Sketch extends Shape {
   readonly treeId: string;
@@ -32,6 +41,8 @@ export interface Sketch extends Shape {
   readonly vertex: number | null;
   /** Index of the vertex at which a cut begins. */
   readonly cutFrom?: number | null;
+  /** Absent: nobody asked the picture. */
+  readonly picture?: PictureAsked;
   readonly past: readonly Shape[];
   readonly future: readonly Shape[];
 }
@@ -107,8 +118,18 @@ export function sketchRedone(sketch: Sketch): Sketch {
 }
 
 export function shapeOf(sketch: Sketch): Shape {
-  const { tool, vertices, others, closed, trunk, spreadM, diametersM, bearingDeg, radiiM } = sketch;
-  return { tool, vertices, others, closed, trunk, spreadM, diametersM, bearingDeg, radiiM };
+  const { tool, vertices, others, closed, trunk, spreadM, diametersM, bearingDeg, radiiM, proposed = null } = sketch;
+  return { tool, vertices, others, closed, trunk, spreadM, diametersM, bearingDeg, radiiM, proposed };
+}
+
+/** Whether pointing at the picture asks for an outline: as long as there is none, or only an untouched proposal. */
+export const asksPicture = ({ picture, vertices, proposed }: Sketch): boolean =>
+  picture !== undefined && (vertices.length === 0 || vertices === proposed?.ring);
+
+/** The sketch with the outline that the picture proposes. */
+export function withProposal(sketch: Sketch, ring: readonly Position[], confidence: Confidence): Sketch {
+  const shape = { tool: 'polygon', vertices: ring, others: [], closed: true, proposed: { confidence, ring } } as const;
+  return { ...reshaped(sketch, { ...shape, others: [] }, null), picture: { state: 'wanted' } };
 }
 
 /** A vertex at the end of an open outline; a trunk for the other tools. */
@@ -165,6 +186,7 @@ export function recordOf(sketch: Sketch): CrownRecord | null {
     ...withoutSizes(sketch.before?.properties ?? {}),
     tree_id: sketch.treeId,
     ...(sketch.host === '' ? {} : { host: sketch.host }),
+    ...(sketch.tool === 'polygon' && sketch.proposed ? { outlined_by: 'imagery' } : {}),
   };
   if (sketch.tool === 'polygon') {
     if (sketch.vertices.length < 3) return null;

@@ -2,7 +2,7 @@
 import type { ReactNode } from 'react';
 import type { Tool } from './sketch.ts';
 
-const SIGNS: Readonly<Record<Tool | 'copy', ReactNode>> = {
+const SIGNS: Readonly<Record<Tool | 'copy' | 'picture', ReactNode>> = {
   polygon: (
     <>
       <path d="M5 8 11 3l8 4 1 8-7 5-8-4z" />
@@ -33,6 +33,12 @@ const SIGNS: Readonly<Record<Tool | 'copy', ReactNode>> = {
       <path d="M12 12V3M12 12l8-1M12 12l1 8M12 12l-8 0" strokeDasharray="2 2" />
     </>
   ),
+  picture: (
+    <>
+      <path d="M3 4h18v16H3z" />
+      <path d="M8 9.5 12 7l4.5 2 1 4.5-3.5 3-5-1z" strokeDasharray="2 2" />
+    </>
+  ),
   copy: (
     <>
       <circle cx="9" cy="9" r="6" strokeDasharray="2 2" />
@@ -41,7 +47,7 @@ const SIGNS: Readonly<Record<Tool | 'copy', ReactNode>> = {
   ),
 };
 
-export function ToolSign({ tool }: { readonly tool: Tool | 'copy' }) {
+export function ToolSign({ tool }: { readonly tool: Tool | 'copy' | 'picture' }) {
   return (
     <svg
       className="sign"

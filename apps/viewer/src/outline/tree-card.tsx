@@ -2,6 +2,8 @@
 import { Button } from 'react-aria-components';
 import { area, percent } from '../language/quantities.ts';
 import { chooseTree, removeTree, startEditing, treeFeature } from '../session/drawing.ts';
+import { hasPicture } from '../session/picture.ts';
+import { proposeForTree } from '../session/proposing.ts';
 import { useApp, useSession, useUnits, useWords } from '../session/session.ts';
 import { Sign } from '../shell/sign.tsx';
 import { MergeForm } from './merge-form.tsx';
@@ -12,6 +14,7 @@ export function TreeCard({ treeId }: { readonly treeId: string }) {
   // The layers change when figures do.
   useApp((state) => state.layers);
   const tree = useApp((state) => state.tree);
+  const pictured = useApp(hasPicture);
   const units = useUnits();
   const words = useWords();
   const properties = treeFeature(session, treeId)?.properties;
@@ -41,6 +44,11 @@ export function TreeCard({ treeId }: { readonly treeId: string }) {
             <Button className="button" onPress={() => void startEditing(session)}>
               {words.outline.edit} <kbd>O</kbd>
             </Button>
+            {pictured ? (
+              <Button className="button" onPress={() => void proposeForTree(session)}>
+                {words.picture.trace} <kbd>T</kbd>
+              </Button>
+            ) : null}
             <Button className="button quiet" onPress={() => void removeTree(session)}>
               {words.outline.remove}
             </Button>
@@ -68,7 +76,7 @@ function LastRatings() {
         .map((rating) => (
           <li key={rating.ratedOn + rating.rater + (rating.browned?.share ?? '')}>
             <span>{rating.ratedOn}</span>
-            <span>{rating.rater}</span>
+            <span>{rating.confirmedBy ?? rating.rater}</span>
             <strong>{rating.browned ? percent(rating.browned.share) : '–'}</strong>
             <span>{[words.causes[rating.cause], rating.evidence].filter(Boolean).join(': ')}</span>
           </li>

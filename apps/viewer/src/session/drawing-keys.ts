@@ -1,6 +1,7 @@
 /** Drawing by keyboard alone: the map's middle is the cursor, or a chosen vertex moves. */
 import type { KeyboardEvent } from 'react';
 import {
+  asksPicture,
   closable,
   closedUp,
   placed,
@@ -11,6 +12,8 @@ import {
   vertexRemoved,
 } from '../outline/sketch.ts';
 import { cancelDrawing, changeSketch, finishDrawing } from './drawing.ts';
+import { hasPicture } from './picture.ts';
+import { proposeAt } from './proposing.ts';
 import type { Session } from './session.ts';
 
 const STEP_PX = 12;
@@ -58,12 +61,16 @@ function pressed(session: Session, sketch: Sketch, key: string): boolean {
   switch (key) {
     case 'Enter':
       if (sketch.vertex !== null && sketch.closed) return change({ ...sketch, vertex: null });
+      if (asksPicture(sketch)) return proposed(session);
       // Placed by keys, a vertex is not chosen: arrows move the cursor on.
       return session.map ? change({ ...placed(sketch, session.map.centre()), vertex: null }) : false;
     case 'Escape':
       if (sketch.vertex !== null) return change({ ...sketch, vertex: null });
       void cancelDrawing(session);
       return true;
+    case 't':
+    case 'T':
+      return proposed(session);
     case 'f':
     case 'F':
       if (closable(sketch) && !sketch.closed) return change(closedUp(sketch));
@@ -79,6 +86,13 @@ function pressed(session: Session, sketch: Sketch, key: string): boolean {
     default:
       return false;
   }
+}
+
+/** Asks the picture at the cross. */
+function proposed(session: Session): boolean {
+  if (!session.map || !hasPicture(session.store.get())) return false;
+  void proposeAt(session, session.map.centre());
+  return true;
 }
 
 function choose(session: Session, sketch: Sketch, step: 1 | -1): boolean {

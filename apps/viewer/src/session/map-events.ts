@@ -1,6 +1,7 @@
 /** What pointing at the map does. */
 import type { MapEvents } from '../map/town-map.ts';
 import {
+  asksPicture,
   closedUp,
   type Position,
   placed,
@@ -12,6 +13,7 @@ import {
   vertexRemoved,
 } from '../outline/sketch.ts';
 import { changeSketch, chooseBlock, chooseTree } from './drawing.ts';
+import { proposeAt } from './proposing.ts';
 import type { Session } from './session.ts';
 
 export function mapEvents(session: Session): MapEvents {
@@ -22,7 +24,9 @@ export function mapEvents(session: Session): MapEvents {
     drawing: () => sketch() !== null,
     placed: (at) => {
       const now = sketch();
-      if (now) changeSketch(session, placed(now, at));
+      if (!now) return;
+      if (asksPicture(now)) void proposeAt(session, at);
+      else changeSketch(session, placed(now, at));
     },
     vertexTapped: (index) => {
       const now = sketch();

@@ -130,7 +130,10 @@ async function allowEditing(session: Session, opened: Opened & { stopped: false 
   store.change({ editing: { can: 'yes' } });
   // A sketch that outlived a crash gets its figures.
   const { sketch } = store.get();
-  if (sketch) changeSketch(session, sketch);
+  if (!sketch) return;
+  // Nobody answers any more what the page asked before.
+  const asked = sketch.picture?.state === 'asked';
+  changeSketch(session, asked ? { ...sketch, picture: { state: 'wanted' } } : sketch);
 }
 
 /** Edits and drafts of a project from the browser's database. */

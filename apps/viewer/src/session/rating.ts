@@ -1,11 +1,12 @@
 /** Rating trees one after another in walking order. */
 
 import { blockWalk } from '../outline/block-walk.ts';
-import { missingFrom, type RatingDraft, ratingRecord } from '../outline/rating-draft.ts';
+import { type Missing, missingFrom, type RatingDraft, ratingRecord } from '../outline/rating-draft.ts';
 import type { AppState } from '../state/app-state.ts';
 import { rankedBlocks, wordsOf } from '../state/derived-state.ts';
 import { chooseTree, freshRating, rememberRater, saveDraft, treeFeature } from './drawing.ts';
 import { makeEdit } from './editing.ts';
+import { rememberFlight } from './flights.ts';
 import { middleOf } from './middle-of.ts';
 import type { Session } from './session.ts';
 
@@ -21,8 +22,13 @@ export async function saveRating(session: Session): Promise<void> {
   if (!draft) return;
   const words = wordsOf(store.get());
   const missing = missingFrom(draft);
-  if (missing.length > 0) return store.change({ notice: missing.map((each) => words.rating.missing[each]).join(' ') });
+  if (missing.length > 0) {
+    const say = (each: Missing): string =>
+      each === 'date' && draft.suggestion ? words.suggestion.flownMissing : words.rating.missing[each];
+    return store.change({ notice: missing.map(say).join(' ') });
+  }
   rememberRater(draft.rater.trim());
+  rememberFlight(session, draft);
   const edit = makeEdit(session, { kind: 'rating', treeId: draft.treeId, after: ratingRecord(draft) });
   store.change({ ratingDraft: freshRating(session, draft.treeId, draft.rater.trim()) });
   saveDraft(session);

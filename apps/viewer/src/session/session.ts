@@ -4,6 +4,7 @@ import { BrowserDatabase } from '../edits/browser-database.ts';
 import type { DraftStore, EditLog, OutboxStore } from '../edits/edit-log.ts';
 import type { Units } from '../language/quantities.ts';
 import type { Words } from '../language/words.ts';
+import type { Picture } from '../map/imagery-tiles.ts';
 import { type Reckoner, startReckoner } from '../reckoning/reckoner.ts';
 import { addressOf, readAddress } from '../state/address.ts';
 import { type AppState, FIRST_STATE } from '../state/app-state.ts';
@@ -20,6 +21,8 @@ export interface Session {
   map: MapDoor | null;
   /** The map of the season before, while it is shown. */
   beside: MapDoor | null;
+  /** The project's picture once somebody wanted it. */
+  picture: Promise<Picture> | null;
   /** Null until a project is open. */
   log: EditLog | null;
   drafts: DraftStore | null;
@@ -48,7 +51,8 @@ export function startSession(): Session {
   });
   const database = new BrowserDatabase();
   const turn = Promise.resolve();
-  return { store, database, reckoner, map: null, beside: null, log: null, drafts: null, outboxes: null, turn };
+  const closed = { map: null, beside: null, picture: null, log: null, drafts: null, outboxes: null };
+  return { store, database, reckoner, ...closed, turn };
 }
 
 export const SessionContext = createContext<Session | null>(null);

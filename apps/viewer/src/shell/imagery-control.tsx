@@ -1,13 +1,11 @@
 /** The project's aerial picture beneath the map: shown or not, how bright, how dense. */
-import type { Finding } from '@crownfall/geometry';
-import { describeFinding } from '@crownfall/survey';
 import { useEffect, useState } from 'react';
 import { Label, Slider, SliderOutput, SliderThumb, SliderTrack, ToggleButton } from 'react-aria-components';
 import { percent } from '../language/quantities.ts';
-import { openImagery } from '../map/imagery-tiles.ts';
 import type { MapLook } from '../map/map-style.ts';
+import { failureInWords, findingInWords, openPicture } from '../session/picture.ts';
 import { useApp, useSession, useWords } from '../session/session.ts';
-import type { AppState, ImageryLook, Language } from '../state/app-state.ts';
+import type { AppState, ImageryLook } from '../state/app-state.ts';
 import { derived } from '../state/store.ts';
 
 /** What the map needs to draw it; null when it is not shown or not read yet. */
@@ -20,25 +18,20 @@ const mapLook = derived(
 export const useImageryLook = (): MapLook['imagery'] => useApp(mapLook);
 
 export function ImageryControl() {
-  const { store } = useSession();
+  const session = useSession();
+  const { store } = session;
   const [path] = useApp((state) => state.imagery);
   const place = useApp((state) => state.imageryPlace);
   const look = useApp((state) => state.imageryLook);
   const opened = useApp((state) => state.openedImagery);
   const language = useApp((state) => state.preferences.language);
   const { map } = useWords();
-  const [failure, setFailure] = useState('');
+  const [failure, setFailure] = useState<unknown>(null);
   useEffect(() => {
     if (!look.shown || opened || !place || path === undefined) return;
-    setFailure('');
-    openImagery(place, path).then(
-      (outcome) => {
-        if ('tiles' in outcome) return store.change({ openedImagery: outcome });
-        setFailure(outcome.map((finding) => inWords(finding, language)).join(' '));
-      },
-      (error: Error) => setFailure(error.message),
-    );
-  }, [look.shown, opened, place, path, store, language]);
+    setFailure(null);
+    openPicture(session).catch(setFailure);
+  }, [look.shown, opened, place, path, session]);
   if (path === undefined) return null;
   const set = (part: Partial<ImageryLook>): void => store.change({ imageryLook: { ...look, ...part } });
   return (
@@ -46,7 +39,7 @@ export function ImageryControl() {
       <ToggleButton className="button floating" isSelected={look.shown} onChange={(shown) => set({ shown })}>
         {map.imagery}
       </ToggleButton>
-      {look.shown && failure === '' ? (
+      {look.shown && failure === null ? (
         <>
           <LookSlider label={map.opacity} value={look.opacity} min={0} change={(opacity) => set({ opacity })} />
           <LookSlider
@@ -58,16 +51,13 @@ export function ImageryControl() {
         </>
       ) : null}
       {look.shown && opened && opened.notes.length > 0 ? (
-        <p role="status">{opened.notes.map((note) => inWords(note, language)).join(' ')}</p>
+        <p role="status">{opened.notes.map((note) => findingInWords(note, language)).join(' ')}</p>
       ) : null}
-      {look.shown && failure !== '' ? <p role="alert">{map.imageryFailed(failure)}</p> : null}
+      {look.shown && failure !== null ? (
+        <p role="alert">{map.imageryFailed(failureInWords(failure, language))}</p>
+      ) : null}
     </div>
   );
-}
-
-function inWords(finding: Finding, language: Language): string {
-  const { what, remedy } = describeFinding(finding, language);
-  return `${what}. ${remedy}`;
 }
 
 interface LookProps {

@@ -2,8 +2,11 @@
 import { useEffect } from 'react';
 import { withDigit, withLetter } from '../outline/rating-draft.ts';
 import { startEditing } from '../session/drawing.ts';
+import { hasPicture } from '../session/picture.ts';
+import { proposeForTree, startFromPicture } from '../session/proposing.ts';
 import { changeRating, goToUnrated, saveRating } from '../session/rating.ts';
 import { type Session, useSession } from '../session/session.ts';
+import { askOrTakeShare } from '../session/suggesting.ts';
 import { redo, undo } from '../session/undoing.ts';
 
 /** Digits that follow within this time belong together. */
@@ -35,13 +38,14 @@ function undoKey(event: KeyboardEvent, session: Session): void {
 
 /** True when the key was one of the rating's. */
 function ratingKey(key: string, session: Session, fresh: boolean, target: EventTarget | null): boolean {
-  const { bench, ratingDraft, sketch } = session.store.get();
+  const { bench, ratingDraft, sketch, editing } = session.store.get();
   if (bench !== 'outline' || sketch) return false;
   const letter = key.toLowerCase();
   if (letter === 'n' || letter === 'p') {
     void goToUnrated(session, letter === 'n' ? 1 : -1);
     return true;
   }
+  if (hasPicture(session.store.get()) && editing.can === 'yes' && pictureKey(letter, session)) return true;
   if (!ratingDraft) return false;
   if (/^\d$/.test(key)) {
     changeRating(session, withDigit(ratingDraft, key, fresh));
@@ -60,6 +64,19 @@ function ratingKey(key: string, session: Session, fresh: boolean, target: EventT
   const changed = withLetter(ratingDraft, letter);
   if (changed) changeRating(session, changed);
   return changed !== null;
+}
+
+/** T: an outline from the picture, of the chosen tree or a new one; I: the browned share, and once more to take it. */
+function pictureKey(letter: string, session: Session): boolean {
+  const { tree, ratingDraft } = session.store.get();
+  if (letter === 't') {
+    if (tree) void proposeForTree(session);
+    else startFromPicture(session);
+    return true;
+  }
+  if (letter !== 'i' || !ratingDraft) return false;
+  askOrTakeShare(session);
+  return true;
 }
 
 function focusOn(id: string): boolean {

@@ -7,6 +7,7 @@ import type { Weighing } from '../edits/edit.ts';
 import { type History, NO_HISTORY } from '../edits/history.ts';
 import type { Outbox } from '../edits/outbox.ts';
 import type { Units } from '../language/quantities.ts';
+import type { SuggestedShare } from '../map/crown-suggester.ts';
 import type { OpenedImagery } from '../map/imagery-tiles.ts';
 import type { RatingDraft } from '../outline/rating-draft.ts';
 import type { Sketch } from '../outline/sketch.ts';
@@ -60,6 +61,12 @@ type Editing =
   | { readonly can: 'yes' }
   | { readonly can: 'no'; readonly why: 'no-files' | 'other-figures' | 'failed'; readonly detail: string };
 
+/** The browned share that the picture suggests for a tree. */
+export type ShareSuggestion =
+  | { readonly treeId: string; readonly state: 'looking'; readonly share: number }
+  | { readonly treeId: string; readonly state: 'made'; readonly found: SuggestedShare; readonly image: string }
+  | { readonly treeId: string; readonly state: 'failed'; readonly why: string };
+
 /** Edits go to the server's store, and those of others come from it. */
 export interface Sharing {
   readonly outbox: Outbox;
@@ -93,6 +100,7 @@ export interface AppState {
   readonly sketch: Sketch | null;
   readonly preview: CrownPreview | null;
   readonly ratingDraft: RatingDraft | null;
+  readonly suggestion: ShareSuggestion | null;
   /** Null: as the project's settings say. */
   readonly planSettings: PlanSettings | null;
   /** Given on this page instead of those beside the project. */
@@ -141,6 +149,7 @@ export const FIRST_STATE: AppState = {
   sketch: null,
   preview: null,
   ratingDraft: null,
+  suggestion: null,
   planSettings: null,
   planFiles: { temperatures: null, addresses: null },
   planning: { state: 'none' },
