@@ -1,7 +1,7 @@
 /**
  * Takes the pictures of the viewer for the guides: the sample town served, each bench at 1440, 1024 and 390 pixels.
  *
- *   npx tsx scripts/draw-viewer-pictures.ts [FOLDER]     default docs/pictures/viewer
+ *   npx tsx scripts/draw-viewer-pictures.ts [FOLDER [SCENE …]]     default docs/pictures/viewer, all scenes
  */
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { resolve } from 'node:path';
@@ -9,13 +9,15 @@ import { findChromium, launch } from '../tests/journeys/browser.ts';
 import { SAMPLE, serve } from '../tests/journeys/crownfall-process.ts';
 import { pictureOf, SCENES, WIDTHS } from '../tests/pictures/viewer-scenes.ts';
 
-const folder = resolve(process.argv[2] ?? 'docs/pictures/viewer');
+const [given = 'docs/pictures/viewer', ...wanted] = process.argv.slice(2);
+const folder = resolve(given);
 mkdirSync(folder, { recursive: true });
 const chromium = findChromium();
 if (chromium === undefined) throw new Error('Chromium is needed for the pictures.');
 const [served, browser] = await Promise.all([serve(SAMPLE), launch(chromium)]);
 for (const { width } of WIDTHS) {
   for (const scene of SCENES) {
+    if (wanted.length > 0 && !wanted.includes(scene.name)) continue;
     const name = `${scene.name}-${width}.png`;
     writeFileSync(resolve(folder, name), await pictureOf(browser, served.url, scene, width));
     console.log(name);

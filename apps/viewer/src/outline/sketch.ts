@@ -28,7 +28,7 @@ export interface Shape {
 }
 
 /** What the picture is asked about a sketch. */
-export type PictureAsked =
+type PictureAsked =
   | { readonly state: 'wanted' | 'asked' }
   | { readonly state: 'refused'; readonly because: ProposalRefusal };
 

@@ -8,7 +8,7 @@ import type { Session } from './session.ts';
 export const hasPicture = ({ imagery, imageryPlace }: AppState): boolean => imageryPlace !== null && imagery.length > 0;
 
 /** The picture cannot be laid under a map; its findings say why and what to do. */
-export class PictureRefused extends Error {
+class PictureRefused extends Error {
   readonly findings: readonly Finding[];
 
   constructor(findings: readonly Finding[]) {

@@ -5,6 +5,7 @@ import { withSuggestion } from '../outline/rating-draft.ts';
 import { wordsOf } from '../state/derived-state.ts';
 import { freshRating, saveDraft, treeFeature } from './drawing.ts';
 import { flownOn } from './flights.ts';
+import { middleOf } from './middle-of.ts';
 import { failureInWords, hasPicture, openPicture, showPicture } from './picture.ts';
 import type { Session } from './session.ts';
 
@@ -16,12 +17,17 @@ export function askOrTakeShare(session: Session): void {
   else void askShare(session);
 }
 
+/** The crown and its neighbours fill the map. */
+const CROWN_ZOOM = 20;
+
 async function askShare(session: Session): Promise<void> {
   const { store } = session;
   const treeId = store.get().ratingDraft?.treeId;
   if (treeId === undefined || !hasPicture(store.get())) return;
   const isWanted = (): boolean => store.get().suggestion?.treeId === treeId;
   showPicture(session);
+  const at = middleOf(treeFeature(session, treeId));
+  if (at) session.map?.flyTo(at, CROWN_ZOOM);
   store.change({ suggestion: { treeId, state: 'looking', share: 0 } });
   try {
     const picture = await openPicture(session);

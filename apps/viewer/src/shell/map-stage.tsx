@@ -35,6 +35,7 @@ export function MapStage() {
     <section className="stage" aria-label={words.map.section}>
       <div
         className="view"
+        data-drawing={drawing || undefined}
         data-split={(split && typeof season === 'object') || undefined}
         onKeyDownCapture={(event: KeyboardEvent) => drawingKey(session, event)}
       >

@@ -28,7 +28,7 @@ export interface SurfaceDarkness {
   readonly because: DarknessRefused['because'] | null;
 }
 
-export interface JudgedSurface {
+interface JudgedSurface {
   /** Lit, judged pixels over those in view. */
   readonly litShare: number;
   readonly litPixels: number;
