@@ -30,7 +30,9 @@ export function reckonStain(ground: Ground, survey: Survey, settings: Settings, 
 
 /** Severities by zone. */
 export function severitiesOf({ treeIndex }: Pick<Ground, 'treeIndex'>, { trees }: SeverityReading): TreeSeverity[] {
-  return Array.from(treeIndex, (index) => trees[index]);
+  const severities: TreeSeverity[] = [];
+  for (let zone = 0; zone < treeIndex.length; zone++) severities.push(trees[treeIndex[zone]]);
+  return severities;
 }
 
 export function ledgerKeys({ pavement, blocks }: FixedGround): LedgerKeys {

@@ -42,7 +42,14 @@ export type {
   WorkPlan,
 } from './plan/work-plan.ts';
 export { limitsOf, type WorkLimits, type WorkProblem, workProblem } from './plan/work-problem.ts';
-export { type BlockEvidence, normalisedWeights, orderByScore, type RankedBlock, rankBlocks } from './rank.ts';
+export {
+  type BlockEvidence,
+  BlockScorer,
+  normalisedWeights,
+  orderByScore,
+  type RankedBlock,
+  rankBlocks,
+} from './rank.ts';
 export type { BloomState, ScorePart } from './score.ts';
 export {
   type Crossing,

@@ -34,17 +34,54 @@ const TIE_DIGITS = 12;
  * stained area ranks. No blocks give an empty list. RangeError for a weight that is negative or not finite.
  */
 export function rankBlocks(blocks: readonly BlockEvidence[], settings: PrioritySettings): RankedBlock[] {
-  const weights = normalisedWeights(settings.weights);
-  const scored = blocks.map((block, index) => {
-    const scoreParts = CRITERIA.map((criterion): ScorePart => {
-      const amount = block.amounts[criterion];
-      const value = levelValue(amount, settings.levels[criterion]);
-      return { criterion, amount, value, weight: weights[criterion], points: weights[criterion] * value };
+  return new BlockScorer(settings).rank(blocks);
+}
+
+/** Ranks again and again under the same settings; evidence that is the same object as before is not scored anew. */
+export class BlockScorer {
+  readonly #levels: PrioritySettings['levels'];
+  readonly #weights: Readonly<Record<Criterion, number>>;
+  readonly #known = new WeakMap<BlockEvidence, Scored>();
+
+  constructor({ weights, levels }: Pick<PrioritySettings, 'weights' | 'levels'>) {
+    this.#levels = levels;
+    this.#weights = normalisedWeights(weights);
+  }
+
+  rank(blocks: readonly BlockEvidence[]): RankedBlock[] {
+    const scored = blocks.map((block) => this.#scored(block));
+    const order = scored.map((_, index) => index).sort((a, b) => compared(scored[a], scored[b]));
+    return order.map((index, position) => {
+      const { blockId, stainedM2, score, scoreParts } = scored[index];
+      return { blockId, index, score, scoreParts, stainedM2, rank: position + 1 };
     });
-    const score = scoreParts.reduce((sum, part) => sum + part.points, 0);
-    return { blockId: block.blockId, index, score, scoreParts, stainedM2: block.stainedM2 };
-  });
-  return orderByScore(scored).map((block, position) => ({ ...block, rank: position + 1 }));
+  }
+
+  #scored(block: BlockEvidence): Scored {
+    let scored = this.#known.get(block);
+    if (scored === undefined) {
+      const scoreParts = CRITERIA.map((criterion) => this.#part(criterion, block.amounts[criterion]));
+      const score = scoreParts.reduce((sum, part) => sum + part.points, 0);
+      const { blockId, stainedM2 } = block;
+      scored = { blockId, stainedM2, score, scoreParts, tie: { score: tieKey(score), stainedM2: tieKey(stainedM2) } };
+      this.#known.set(block, scored);
+    }
+    return scored;
+  }
+
+  #part(criterion: Criterion, amount: number): ScorePart {
+    const weight = this.#weights[criterion];
+    const value = levelValue(amount, this.#levels[criterion]);
+    return { criterion, amount, value, weight, points: weight * value };
+  }
+}
+
+type Scored = Omit<RankedBlock, 'index' | 'rank'> & Keyed;
+
+/** What orders a block: rounded score and area, then the id. */
+interface Keyed {
+  readonly blockId: string;
+  readonly tie: { readonly score: number; readonly stainedM2: number };
 }
 
 /** Orders by score, ties by stained area, then id; a new list. The rule of `rankBlocks` for any scores. */
@@ -52,14 +89,21 @@ export function orderByScore<
   T extends { readonly score: number; readonly stainedM2: number; readonly blockId: string },
 >(blocks: readonly T[]): T[] {
   return blocks
-    .map((block) => ({ block, score: tieKey(block.score), stainedM2: tieKey(block.stainedM2) }))
-    .sort(
-      (a, b) =>
-        b.score - a.score ||
-        b.stainedM2 - a.stainedM2 ||
-        (a.block.blockId < b.block.blockId ? -1 : a.block.blockId > b.block.blockId ? 1 : 0),
-    )
+    .map((block) => ({
+      block,
+      blockId: block.blockId,
+      tie: { score: tieKey(block.score), stainedM2: tieKey(block.stainedM2) },
+    }))
+    .sort(compared)
     .map(({ block }) => block);
+}
+
+function compared(a: Keyed, b: Keyed): number {
+  return (
+    b.tie.score - a.tie.score ||
+    b.tie.stainedM2 - a.tie.stainedM2 ||
+    (a.blockId < b.blockId ? -1 : a.blockId > b.blockId ? 1 : 0)
+  );
 }
 
 /** Weights divided by their sum; all 0 when their sum is 0. RangeError for a negative or not finite weight. */

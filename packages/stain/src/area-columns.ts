@@ -12,8 +12,9 @@ export interface AreaColumns {
 
 /** Sums rows by `key` to `rows` sums of each column, compensated. Linear time. */
 export function areasBy(areas: AreaColumns, key: Int32Array, rows: number): AreaColumns {
+  const sums = new BalancedSums(rows);
   const sumsOf = (column: Float64Array): Float64Array => {
-    const sums = new BalancedSums(rows);
+    sums.clear(rows);
     for (let row = 0; row < key.length; row++) sums.add(key[row], column[row]);
     return sums.values();
   };

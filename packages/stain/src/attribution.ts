@@ -25,8 +25,9 @@ export interface BlameColumns {
  * area (tested to 1e-9 relative); a crown without a dose is attributed nothing, whatever hangs over it.
  */
 export function crownAreas({ zone, crowns }: StainRuns, zones: number): CrownColumns {
+  const sums = new BalancedSums(zones);
   const sumsOf = (column: Float64Array): Float64Array => {
-    const sums = new BalancedSums(zones);
+    sums.clear(zones);
     for (let entry = 0; entry < zone.length; entry++) sums.add(zone[entry], column[entry]);
     return sums.values();
   };
@@ -38,13 +39,12 @@ export function crownAreas({ zone, crowns }: StainRuns, zones: number): CrownCol
 }
 
 /** The attribution by block as well: who stains this block, and by how much. Pairs with nothing attributed are left out. */
-export function blameByBlock(runs: StainRuns, zones: number, blockCount: number): BlameColumns {
-  const { block, crownStart, zone, crowns } = runs;
+export function blameByBlock({ crownStart, zone, crowns }: StainRuns, { start, run }: BlockRuns, zones: number) {
   const made = { block: [] as number[], zone: [] as number[], stainedM2: [] as number[] };
   const sums = new BalancedSums(zones);
   const rowOf = new Int32Array(zones).fill(-1);
   const seen = new Int32Array(zones);
-  const { start, run } = runsByBlock(block, blockCount);
+  const blockCount = start.length - 2;
   for (let b = 0; b <= blockCount; b++) {
     let count = 0;
     for (let i = start[b]; i < start[b + 1]; i++) {
@@ -65,11 +65,12 @@ export function blameByBlock(runs: StainRuns, zones: number, blockCount: number)
     }
     sums.clear(count);
   }
-  return {
+  const rows: BlameColumns = {
     block: new Int32Array(made.block),
     zone: new Int32Array(made.zone),
     stainedM2: new Float64Array(made.stainedM2),
   };
+  return rows;
 }
 
 /** One row of the columns as figures, without ranges. */
@@ -86,8 +87,14 @@ export function blockKey(block: number, blockCount: number): number {
   return block < 0 ? blockCount : block;
 }
 
-/** Runs in the order of their blocks, those outside last: run `run[start[b]]` … `run[start[b + 1] − 1]` lie in block `b`. */
-function runsByBlock(block: Int32Array, blockCount: number): { readonly start: Int32Array; readonly run: Int32Array } {
+/** Runs in the order of their blocks: `run[start[b]]` … `run[start[b + 1] − 1]` lie in block `b`, the last in no block. */
+export interface BlockRuns {
+  /** Length blocks + 2. */
+  readonly start: Int32Array;
+  readonly run: Int32Array;
+}
+
+export function runsByBlock({ block }: StainRuns, blockCount: number): BlockRuns {
   const start = new Int32Array(blockCount + 2);
   for (const each of block) start[blockKey(each, blockCount) + 1]++;
   for (let b = 0; b <= blockCount; b++) start[b + 1] += start[b];

@@ -32,7 +32,9 @@ export class BalancedSums {
 
   /** All sums as a new array. */
   values(): Float64Array {
-    return this.#sum.map((sum, index) => sum + this.#lost[index]);
+    const values = new Float64Array(this.#sum.length);
+    for (let index = 0; index < values.length; index++) values[index] = this.#sum[index] + this.#lost[index];
+    return values;
   }
 }
 

@@ -1,7 +1,15 @@
 /** All figures of the stain at once: by piece, block, block and kind, crown, and in total. */
 import { PAVEMENT_KINDS } from '@crownfall/survey';
 import { type AreaColumns, areasBy } from './area-columns.ts';
-import { type BlameColumns, blameByBlock, blockKey, type CrownColumns, crownAreas } from './attribution.ts';
+import {
+  type BlameColumns,
+  type BlockRuns,
+  blameByBlock,
+  blockKey,
+  type CrownColumns,
+  crownAreas,
+  runsByBlock,
+} from './attribution.ts';
 import { type StainRuns, stainRuns } from './stain-runs.ts';
 import type { DoseField } from './stained-share.ts';
 
@@ -17,6 +25,7 @@ export interface StainLedgers {
   readonly keys: LedgerKeys;
   /** What all else is summed from. */
   readonly runs: StainRuns;
+  readonly blockRuns: BlockRuns;
   /** One row. */
   readonly total: AreaColumns;
   readonly byPiece: AreaColumns;
@@ -47,15 +56,17 @@ export function ledgersOf(runs: StainRuns, field: DoseField, keys: LedgerKeys): 
   const byBlockAndKind = areasBy(runs.areas, kindRow, (blockCount + 1) * kinds);
   const blockOfRow = Int32Array.from({ length: (blockCount + 1) * kinds }, (_, row) => Math.floor(row / kinds));
   const byBlock = areasBy(byBlockAndKind, blockOfRow, blockCount + 1);
+  const blockRuns = runsByBlock(runs, blockCount);
   return {
     field,
     keys,
     runs,
+    blockRuns,
     total: areasBy(byBlock, new Int32Array(blockCount + 1), 1),
     byPiece: areasBy(runs.areas, runs.piece, pieceKind.length),
     byBlock,
     byBlockAndKind,
     crowns: crownAreas(runs, field.dose.length),
-    blame: blameByBlock(runs, field.dose.length, blockCount),
+    blame: blameByBlock(runs, blockRuns, field.dose.length),
   };
 }

@@ -33,6 +33,9 @@ export function stainRuns({ ledger, ...doses }: DoseField): StainRuns {
   return reckoner.runs();
 }
 
+/** Working memory at first; a run with more makes it grow. */
+const FEW_CROWNS = 64;
+
 const [PAVEMENT, DRIPLINE, FALLOUT, STAINED] = [0, 1, 2, 3];
 
 /** Makes runs piece by piece, in ascending order of pieces; the working memory is used again for each. */
@@ -41,18 +44,15 @@ export class RunReckoner {
   readonly #made = { piece: [] as number[], block: [] as number[], areas: columns(4), crownStart: [0] };
   readonly #crowns = { zone: [] as number[], columns: columns(3) };
   readonly #areas = new BalancedSums(4);
-  /** By crown of the run at hand: drip line, fallout and stained in turn. */
-  readonly #sums: BalancedSums;
+  /** Four for each crown of the run at hand, as of areas; the first stays 0. */
+  #sums = new BalancedSums(4 * FEW_CROWNS);
+  #seen = new Int32Array(FEW_CROWNS);
   readonly #rowOf: Int32Array;
-  readonly #seen: Int32Array;
 
   constructor(doses: Omit<DoseField, 'ledger'>) {
     checkDoses(doses);
-    const zones = doses.dose.length;
     this.#doses = doses;
-    this.#sums = new BalancedSums(4 * zones);
-    this.#rowOf = new Int32Array(zones).fill(-1);
-    this.#seen = new Int32Array(zones);
+    this.#rowOf = new Int32Array(doses.dose.length).fill(-1);
   }
 
   /** The cells `from` … `to − 1`, all of one piece. */
@@ -62,6 +62,7 @@ export class RunReckoner {
       if (cell < to && cells.block[cell] === cells.block[start]) continue;
       this.#made.piece.push(piece);
       this.#made.block.push(cells.block[start]);
+      this.#makeRoom(cells.coverStart[cell] - cells.coverStart[start]);
       this.#close(this.#weigh(cells, start, cell));
       start = cell;
     }
@@ -79,6 +80,14 @@ export class RunReckoner {
       zone: new Int32Array(this.#crowns.zone),
       crowns: { driplineM2: ownDriplineM2, falloutM2: ownFalloutM2, stainedM2: attributedM2 },
     };
+  }
+
+  /** For a run with so many covers, which are at least as many as its crowns. */
+  #makeRoom(covers: number): void {
+    const most = Math.min(2 * covers, this.#rowOf.length);
+    if (Math.min(covers, most) <= this.#seen.length) return;
+    this.#sums = new BalancedSums(4 * most);
+    this.#seen = new Int32Array(most);
   }
 
   /** Sums the cells of one run; answers how many crowns are over it. */

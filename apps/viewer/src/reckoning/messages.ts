@@ -6,10 +6,11 @@ import type { CrownRecord, RecordEdit, Weighing } from '../edits/edit.ts';
 import type { Shown } from '../project/project.ts';
 import type { ProjectPlace } from '../project/project-files.ts';
 import type { CalibrationShown } from './calibration-shown.ts';
+import type { Change } from './change.ts';
 import type { EarlierSeason } from './earlier-season.ts';
 import type { GivenFiles } from './plan-files.ts';
 import type { PlanOutcome } from './plan-maker.ts';
-import type { Change, FollowedRecord, TreeRecord } from './project-reckoner.ts';
+import type { FollowedRecord, TreeRecord } from './project-reckoner.ts';
 import type { ReportWish } from './report-maker.ts';
 import type { SheetWish } from './sheet-maker.ts';
 

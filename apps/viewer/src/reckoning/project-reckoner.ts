@@ -5,7 +5,6 @@ import {
   LiveAssessment,
   type Progress,
   type Reckoned,
-  type TreeResult,
 } from '@crownfall/assessment';
 import { type FilePieces, layerText } from '@crownfall/exchange';
 import type { Finding } from '@crownfall/geometry';
@@ -14,6 +13,7 @@ import {
   type PrioritySettings,
   type ProjectInput,
   type Rating,
+  RatingBook,
   type RawFeature,
   type RawLayer,
   readSurvey,
@@ -22,17 +22,12 @@ import {
 import type { CrownRecord, RecordEdit, StoredAs, Weighing } from '../edits/edit.ts';
 import { crownsWith, editedCrowns, ratingsWith, rawCrown } from '../edits/edited-layers.ts';
 import { toGeoJson } from '../edits/record-geometry.ts';
-import { FEATURE_ID, type LayerName, type Project, type Shown } from '../project/project.ts';
+import type { Bounds, Shown } from '../project/project.ts';
+import { boundsOf } from './bounds.ts';
+import { type Change, changeBetween } from './change.ts';
 import { type EarlierSeason, earlierSeason } from './earlier-season.ts';
 import { type Versions, versionKey } from './record-versions.ts';
 import { driftFeatures, projectOf, resultFeatures } from './shown-features.ts';
-
-/** What a change of records changes on the screen. Features replace those of the same id; new ones are added. */
-export interface Change {
-  readonly project: Project;
-  readonly features: Readonly<Record<LayerName, readonly GeoJSON.Feature[]>>;
-  readonly gone: Readonly<Record<LayerName, readonly string[]>>;
-}
 
 /** Everything known of one tree, for the card beside the map. */
 export interface TreeRecord {
@@ -53,20 +48,26 @@ export class ProjectReckoner {
   readonly #live: LiveAssessment;
   readonly #priority: PrioritySettings;
   readonly #baseCrowns: Map<string, RawFeature>;
+  readonly #ratings: RatingBook;
   readonly #versions: Map<string, number>;
   #assessment: Assessment;
+  #bounds: Bounds | null;
   #edits: readonly RecordEdit[] = [];
-  /** Weights and levels for previews; results keep the project's own, which the page ranks anew by itself. */
-  #moved: Weighing | null = null;
+  /** With weights and levels for previews; results keep the project's own, which the page ranks anew by itself. */
+  #moved: PrioritySettings | null = null;
 
   constructor(input: ProjectInput, progress?: Progress, versions: Versions = new Map()) {
     this.#base = input;
     this.#versions = new Map(versions);
     this.#live = new LiveAssessment(input, progress);
     this.#priority = this.#live.settings.priority;
+    this.#ratings = new RatingBook(this.#live.settings);
     const names = crownNames(input);
     this.#baseCrowns = new Map((input.layers.crowns?.features ?? []).map((feature) => [names(feature), feature]));
+    // Once for all, so that each later reading meets rows that it knows.
+    this.#live.keepRatings(this.#readRatings([]));
     this.#assessment = this.#live.assessment();
+    this.#bounds = boundsOf(this.#assessment);
   }
 
   /** Another object whenever records changed. */
@@ -85,7 +86,7 @@ export class ProjectReckoner {
       features: [...of],
     });
     return {
-      project: projectOf(this.#assessment),
+      project: projectOf(this.#assessment, this.#bounds),
       layers: {
         blocks: collection(features.blocks),
         pavement: collection(features.pavement),
@@ -120,8 +121,8 @@ export class ProjectReckoner {
   }
 
   weigh(weighing: Weighing): void {
-    this.#moved = weighing;
-    this.#live.weigh({ ...this.#priority, ...weighing });
+    this.#moved = { ...this.#priority, ...weighing };
+    this.#live.weigh(this.#moved);
   }
 
   /** Null when no earlier year was rated. */
@@ -132,7 +133,7 @@ export class ProjectReckoner {
   /** The project as it is seen: with its edits, and ranked by the weights in force. */
   seen(): ProjectInput {
     const input = this.#input(this.#edits);
-    const priority = { ...this.#priority, ...this.#moved };
+    const priority = this.#moved ?? this.#priority;
     return { ...input, settings: { ...input.settings, priority, plan: this.#live.settings.plan } };
   }
 
@@ -166,17 +167,22 @@ export class ProjectReckoner {
   #redone(edits: readonly RecordEdit[], treeIds: readonly string[], ratings: boolean): Change {
     const before = this.#assessment;
     const crowns = editedCrowns(edits);
+    const there = treeIds.map((treeId) => this.#live.tree(treeId) !== undefined);
     for (const treeId of treeIds) {
       const tree = this.#treeWith(treeId, crowns.get(treeId));
       if (tree) this.#live.keepTree(tree);
       else this.#live.dropTree(treeId);
     }
-    if (ratings) this.#live.keepRatings(this.#readRatings(edits));
+    // Ratings of a tree count while it is there.
+    const cameOrWent = treeIds.some((treeId, i) => there[i] !== (this.#live.tree(treeId) !== undefined));
+    if (ratings || cameOrWent) this.#live.keepRatings(this.#readRatings(edits));
     this.#edits = edits;
     this.#live.weigh(this.#priority);
     this.#assessment = this.#live.assessment();
-    if (this.#moved) this.weigh(this.#moved);
-    return changeBetween(before, this.#assessment);
+    if (this.#moved) this.#live.weigh(this.#moved);
+    const change = changeBetween(before, this.#assessment, this.#bounds);
+    this.#bounds = change.project.bounds;
+    return change;
   }
 
   /** Notes the crown of a record under its tree's name; answers the names it had and has. */
@@ -211,7 +217,9 @@ export class ProjectReckoner {
   }
 
   #readRatings(edits: readonly RecordEdit[]): readonly Rating[] {
-    return readSurvey(this.#input(edits)).survey.ratings;
+    const { layers, visits } = this.#base;
+    const input = { layers: { ...layers, ratings: ratingsWith(layers.ratings, edits) }, ...(visits && { visits }) };
+    return this.#ratings.read(input, { has: (treeId) => this.#live.tree(treeId) !== undefined });
   }
 
   /** The tree as edited, as it was at first, or null when it is gone. */
@@ -267,42 +275,4 @@ function crownNames(input: ProjectInput): (feature: RawFeature) => string {
     made.set(feature, name);
     return name;
   };
-}
-
-function changeBetween(before: Assessment, after: Assessment): Change {
-  const oldTrees = new Map(before.trees.map((tree) => [tree.treeId, tree]));
-  const oldPieces = new Map(before.pavement.map((piece) => [piece.pavementId, piece]));
-  const oldBlocks = new Map(before.blocks.map((block) => [block.blockId, JSON.stringify(figuresOf(block))]));
-  const trees = after.trees.filter((tree) => differs(tree, oldTrees.get(tree.treeId)));
-  const pavement = after.pavement.filter(
-    (piece) => oldPieces.get(piece.pavementId)?.stainedM2.value !== piece.stainedM2.value,
-  );
-  const blocks = after.blocks.filter((block) => oldBlocks.get(block.blockId) !== JSON.stringify(figuresOf(block)));
-  const changed = resultFeatures({ trees, pavement, blocks });
-  const drift = driftFeatures(after, trees);
-  const drifting = new Set(drift.map((feature) => feature.properties?.[FEATURE_ID.drift]));
-  const standing = new Set(after.trees.map(({ treeId }) => treeId));
-  const goneTrees = [...oldTrees.keys()].filter((treeId) => !standing.has(treeId));
-  const noDrift = trees.map(({ treeId }) => treeId).filter((treeId) => !drifting.has(treeId));
-  return {
-    project: projectOf(after),
-    features: { ...changed, drift },
-    gone: { blocks: [], pavement: [], trees: goneTrees, drift: [...goneTrees, ...noDrift] },
-  };
-}
-
-function differs(tree: TreeResult, old: TreeResult | undefined): boolean {
-  return (
-    old === undefined ||
-    old.geometry !== tree.geometry ||
-    old.dose !== tree.dose ||
-    old.severityPct !== tree.severityPct ||
-    old.severityFrom !== tree.severityFrom ||
-    old.host !== tree.host ||
-    old.stainedM2.value !== tree.stainedM2.value
-  );
-}
-
-function figuresOf({ geometry, extra, ...figures }: Assessment['blocks'][number]): object {
-  return figures;
 }

@@ -38,7 +38,7 @@ function shownFeature({ geometry, properties }: OutFeature): GeoJSON.Feature {
 /** Of each kind of finding; the rest are counted. */
 const SHOWN_OF_EACH = 50;
 
-export function projectOf(assessment: Assessment): Project {
+export function projectOf(assessment: Assessment, bounds: Bounds | null): Project {
   const { title, season, units, total, run, trees } = assessment;
   return {
     title,
@@ -50,7 +50,7 @@ export function projectOf(assessment: Assessment): Project {
     treesRated: trees.filter((tree) => tree.severityFrom === 'rating').length,
     blocks: assessment.blocks.map(({ geometry, extra, ...figures }) => figures),
     findings: summariseFindings(assessment.findings, SHOWN_OF_EACH),
-    bounds: boundsOf(assessment),
+    bounds,
   };
 }
 
@@ -79,20 +79,4 @@ function driftOf(tree: TreeResult, plane: LocalPlane, settings: Assessment['run'
   });
   const properties = { tree_id: tree.treeId, dose: tree.dose };
   return { type: 'Feature', properties, geometry: { type: 'MultiLineString', coordinates } };
-}
-
-function boundsOf({ blocks, pavement, trees }: Assessment): Bounds | null {
-  let [west, south, east, north] = [Infinity, Infinity, -Infinity, -Infinity];
-  for (const { geometry } of [...blocks, ...pavement, ...trees]) {
-    if (geometry.kind !== 'area') continue;
-    for (const ring of geometry.polygons.flat()) {
-      for (let i = 0; i < ring.length; i += 2) {
-        west = Math.min(west, ring[i]);
-        east = Math.max(east, ring[i]);
-        south = Math.min(south, ring[i + 1]);
-        north = Math.max(north, ring[i + 1]);
-      }
-    }
-  }
-  return west <= east ? [west, south, east, north] : null;
 }

@@ -1,6 +1,6 @@
 /** Lets the screen follow what the reckoner says has changed. */
 import { FEATURE_ID, LAYERS, type LayerName, type Layers } from '../project/project.ts';
-import type { Change } from '../reckoning/project-reckoner.ts';
+import type { Change } from '../reckoning/change.ts';
 import type { Session } from './session.ts';
 
 export function showChange({ store }: Session, change: Change): void {

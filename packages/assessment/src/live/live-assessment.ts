@@ -19,7 +19,7 @@ import {
 import type { Reckoned } from '../assess.ts';
 import { placeGround } from '../ground/reckon-geometry.ts';
 import { noProgress, type Progress } from '../progress.ts';
-import { type Ranking, type RankPlaces, rank, rankPlaces } from '../rank-stage.ts';
+import { RankBook, type Ranking } from '../rank-stage.ts';
 import type { Assessment } from '../result.ts';
 import { compose } from '../results/compose.ts';
 import type { Stain } from '../stain-stage.ts';
@@ -45,7 +45,7 @@ export class LiveAssessment {
   readonly #ground: LiveGround;
   readonly #severities: SeverityBook;
   readonly #stain: LiveStain;
-  readonly #places: RankPlaces;
+  readonly #ranks: RankBook;
   /** Its trees are those of the state. */
   #records: Survey;
   #settings: Settings;
@@ -68,7 +68,7 @@ export class LiveAssessment {
     this.#ground = new LiveGround(placed, this.#state);
     this.#severities = new SeverityBook(settings);
     this.#stain = new LiveStain(this.#ground, this.#state, settings);
-    this.#places = rankPlaces(this.#ground.fixed, survey, settings.priority);
+    this.#ranks = new RankBook(this.#ground.fixed, survey, settings.priority);
   }
 
   get settings(): Settings {
@@ -111,6 +111,7 @@ export class LiveAssessment {
 
   /** Other weights, reference levels or values: ranks anew. */
   weigh(priority: PrioritySettings): void {
+    if (priority === this.#settings.priority) return;
     this.#settings = { ...this.#settings, priority };
     this.#ranking = null;
     this.#previewer = null;
@@ -168,8 +169,8 @@ export class LiveAssessment {
   }
 
   #ranked(): Ranking {
-    const { standing, survey, stain, asOf } = this.#now();
-    this.#ranking ??= rank(standing.ground, stain, { ...survey, places: this.#places }, this.#settings, asOf);
+    const { standing, stain, asOf } = this.#now();
+    this.#ranking ??= this.#ranks.rank(standing.ground, stain, this.#settings, asOf);
     return this.#ranking;
   }
 
@@ -177,7 +178,7 @@ export class LiveAssessment {
     const { standing, stain, asOf } = this.#now();
     return new CrownPreviewer(
       { standing, stain, ranking: this.#ranked(), doses: this.#stain.doses, blockOf: this.#ground.blockOf },
-      { settings: this.#settings, asOf, sites: this.#places.sites, severityOf: (tree) => this.#severities.of(tree) },
+      { settings: this.#settings, asOf, sites: this.#ranks.sites, severityOf: (tree) => this.#severities.of(tree) },
       this.#state,
     );
   }

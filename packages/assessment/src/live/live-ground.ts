@@ -4,6 +4,7 @@ import type { Tree } from '@crownfall/survey';
 import type { FixedGround, Ground, GroundCrown } from '../ground/ground.ts';
 import type { PlacedCrown } from '../ground/place-crowns.ts';
 import { fixedGround, groundCrown, type PlacedGround } from '../ground/reckon-geometry.ts';
+import { once } from '../once.ts';
 import type { LiveOverlayState } from './live-overlay-state.ts';
 
 /** The ground as it stands, and how its numbers follow from those of the live overlay. */
@@ -34,30 +35,29 @@ export class LiveGround {
 
   standing(): Standing {
     const { crowns: placed, overlay } = this.#state;
-    const slotOf = Int32Array.from(placed.keys()).filter((slot) => placed[slot] !== null);
     const zoneOf = new Int32Array(placed.length).fill(-1);
-    slotOf.forEach((slot, zone) => {
-      zoneOf[slot] = zone;
+    const slotOf = new Int32Array(placed.length);
+    const crowns: GroundCrown[] = [];
+    placed.forEach((crown, slot) => {
+      if (crown === null) return;
+      zoneOf[slot] = crowns.length;
+      slotOf[crowns.length] = slot;
+      crowns.push(this.#crown(slot, crown));
     });
-    const crowns = Array.from(slotOf, (slot) => this.#crown(slot, placed[slot] as PlacedCrown));
     const trees = this.#state.trees();
     const cells = overlay.allCells();
-    let ledger: OverlayLedger | null = null;
-    // Few ask for the whole ledger, and it is large: it is put together for the first who does.
-    const wholeLedger = (): OverlayLedger => {
-      ledger ??= numbered(ledgerOf(cells), zoneOf, this.blockOf);
-      return ledger;
-    };
+    // Large, and read by plans and draws alone.
+    const ledger = once(() => numbered(ledgerOf(cells), zoneOf, this.blockOf));
     const ground: Ground = {
       ...this.fixed,
       crowns,
       treeIndex: positionsOf(crowns, trees),
       cellCount: cells.reduce((sum, { block }) => sum + block.length, 0),
       get ledger() {
-        return wholeLedger();
+        return ledger();
       },
     };
-    return { ground, trees, slotOf, zoneOf };
+    return { ground, trees, slotOf: slotOf.subarray(0, crowns.length), zoneOf };
   }
 
   #crown(slot: number, placed: PlacedCrown): GroundCrown {
@@ -71,12 +71,14 @@ export class LiveGround {
 
 /** Of each crown's tree among the trees, which come in the same order. */
 function positionsOf(crowns: readonly GroundCrown[], trees: readonly Tree[]): Int32Array {
+  const positions = new Int32Array(crowns.length);
   let index = -1;
-  return Int32Array.from(crowns, ({ tree }) => {
+  crowns.forEach(({ tree }, zone) => {
     do index++;
     while (trees[index].treeId !== tree.treeId);
-    return index;
+    positions[zone] = index;
   });
+  return positions;
 }
 
 function numbered(ledger: OverlayLedger, zoneOf: Int32Array, blockOf: Int32Array | null): OverlayLedger {

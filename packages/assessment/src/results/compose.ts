@@ -1,8 +1,8 @@
 /** The last stage: the outcome in the shape that files, server and sheets read. */
 import { figuresAt } from '@crownfall/stain';
+import { once } from '../once.ts';
 import type { Assessment } from '../result.ts';
 import { blockResults, ledgerRows } from './block-results.ts';
-import { keptList } from './kept.ts';
 import { pavementResults } from './pavement-results.ts';
 import { countsOf, type RunFacts, runRecord } from './run-record.ts';
 import type { Stages } from './stages.ts';
@@ -15,15 +15,22 @@ export function compose(stages: Stages, facts: Omit<RunFacts, 'counts'>, before?
   const findings = [...stages.findings, ...ground.findings, ...stain.findings];
   const blockOrder = ranking.ranked.map(({ index }) => index);
   const counts = countsOf(stages, findings);
+  // Long, and read by files and reports alone.
+  const ledger = once(() => ledgerRows(stages, blockOrder));
+  const blame = once(() => blameRows(ground, stain, blockOrder));
   return {
     title: survey.title,
     season: survey.season,
     units: survey.units,
-    blocks: keptList(before?.blocks, blockResults(stages, facts.settings), ({ blockId }) => blockId),
-    trees: keptList(before?.trees, treeResults(stages), ({ treeId }) => treeId),
-    pavement: keptList(before?.pavement, pavementResults(ground, stain), ({ pavementId }) => pavementId),
-    ledger: ledgerRows(stages, blockOrder),
-    blame: blameRows(ground, stain, blockOrder),
+    blocks: blockResults(stages, facts.settings, before?.blocks),
+    trees: treeResults(stages, before?.trees),
+    pavement: pavementResults(ground, stain, before?.pavement),
+    get ledger() {
+      return ledger();
+    },
+    get blame() {
+      return blame();
+    },
     total: withRanges(figuresAt(stain.ledgers.total, 0), drawn?.total),
     findings,
     run: runRecord(ground, { ...facts, counts }),

@@ -1,28 +1,31 @@
-/** The earlier value where a later one says the same, so that whoever asks what changed can tell by identity. */
+/** Lists whose entries are the objects given before wherever they say the same, so that what changed can be told by identity. */
 
-/** A list whose entries are those of an earlier one wherever they say the same; entries are matched by their key. */
-export function keptList<T>(before: readonly T[] | undefined, after: readonly T[], keyOf: (entry: T) => string): T[] {
-  if (before === undefined) return [...after];
-  let byKey: ReadonlyMap<string, T> | null = null;
-  return after.map((entry, i) => {
-    const key = keyOf(entry);
-    const there = before[i];
-    if (there !== undefined && keyOf(there) === key) return kept(there, entry);
-    byKey ??= new Map(before.map((each) => [keyOf(each), each]));
-    return kept(byKey.get(key), entry);
-  });
+/** The entries of an earlier list by key: those at the same place are found at once, others looked up. */
+export class Earlier<T> {
+  readonly #entries: readonly T[];
+  readonly #keyOf: (entry: T) => string;
+  #byKey: ReadonlyMap<string, T> | null = null;
+
+  constructor(entries: readonly T[], keyOf: (entry: T) => string) {
+    this.#entries = entries;
+    this.#keyOf = keyOf;
+  }
+
+  find(key: string, place: number): T | undefined {
+    const there = this.#entries[place];
+    if (there !== undefined && this.#keyOf(there) === key) return there;
+    this.#byKey ??= new Map(this.#entries.map((entry) => [this.#keyOf(entry), entry]));
+    return this.#byKey.get(key);
+  }
 }
 
-function kept<T>(before: T | undefined, after: T): T {
-  return before !== undefined && isSame(before, after) ? before : after;
-}
-
-/** Plain data says the same when its parts do; anything else only when it is the same. */
-function isSame(a: unknown, b: unknown): boolean {
+/** Whether two pieces of plain data say the same; anything but plain data only when it is the same. */
+export function saysTheSame(a: unknown, b: unknown): boolean {
   if (Object.is(a, b)) return true;
-  if (Array.isArray(a)) return Array.isArray(b) && a.length === b.length && a.every((each, i) => isSame(each, b[i]));
+  if (Array.isArray(a))
+    return Array.isArray(b) && a.length === b.length && a.every((each, i) => saysTheSame(each, b[i]));
   if (!isPlain(a) || !isPlain(b)) return false;
-  for (const key in a) if (!isSame(a[key], b[key])) return false;
+  for (const key in a) if (!saysTheSame(a[key], b[key])) return false;
   for (const key in b) if (!(key in a)) return false;
   return true;
 }

@@ -50,9 +50,9 @@ export function countsOf(
   }
   counts.trees_outside_blocks = ground.crowns.filter(({ block }) => block < 0).length;
   counts.complaints_outside_blocks = ranking.complaintBlock.filter((block) => block < 0).length;
-  for (const from of ['rating', 'group', 'none'] as const) {
-    counts[`trees_severity_from_${from}`] = stain.severities.filter((severity) => severity.from === from).length;
-  }
+  const severityFrom = { rating: 0, group: 0, none: 0 };
+  for (const { from } of stain.severities) severityFrom[from]++;
+  for (const [from, count] of Object.entries(severityFrom)) counts[`trees_severity_from_${from}`] = count;
   counts.ledger_cells = ground.cellCount;
   for (const severity of ['error', 'warning', 'note'] as const) {
     counts[`findings_${severity}`] = findings.filter((finding) => finding.severity === severity).length;

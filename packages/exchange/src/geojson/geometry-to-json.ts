@@ -44,20 +44,32 @@ function polygonOf(rings: readonly Float64Array[], round: RoundCoordinate): Posi
 }
 
 function closedRing(ring: Float64Array, shell: boolean, round: RoundCoordinate): Position[] | null {
-  const open = positions(ring, round);
-  if (open === null || open.length < 3) return null;
-  const area = signedArea(Float64Array.from(open.flat()));
+  const flat = roundedFlat(ring, round);
+  if (flat === null || flat.length < 6) return null;
+  const area = signedArea(flat);
+  const open = pairs(flat);
   if (area < 0 === shell && area !== 0) open.reverse();
   return [...open, open[0]];
 }
 
 function positions(flat: Float64Array, round: RoundCoordinate): Position[] | null {
-  const out: Position[] = [];
-  for (let i = 0; i + 1 < flat.length; i += 2) {
-    const lon = round(flat[i]);
-    const lat = round(flat[i + 1]);
-    if (lon === null || lat === null) return null;
-    out.push([lon, lat]);
+  const at = roundedFlat(flat, round);
+  return at && pairs(at);
+}
+
+/** Rounded coordinates; null when one is no number. A half position at the end is left out. */
+function roundedFlat(flat: Float64Array, round: RoundCoordinate): Float64Array | null {
+  const out = new Float64Array(flat.length - (flat.length % 2));
+  for (let i = 0; i < out.length; i++) {
+    const value = round(flat[i]);
+    if (value === null) return null;
+    out[i] = value;
   }
+  return out;
+}
+
+function pairs(flat: Float64Array): Position[] {
+  const out: Position[] = [];
+  for (let i = 0; i < flat.length; i += 2) out.push([flat[i], flat[i + 1]]);
   return out;
 }

@@ -35,22 +35,26 @@ export class RatingBook {
     const dates = JSON.stringify(surveyDates(layer.features.map(({ properties }) => properties.rated_on)));
     const before = dates === this.#dates ? this.#known : new Map<RawFeature, Rating | null>();
     this.#dates = dates;
-    this.#known = new Map();
-    const ratings: Rating[] = [];
-    for (const row of layer.features) {
-      const rating = before.get(row) ?? (before.has(row) ? null : this.#row(row, layer));
-      this.#known.set(row, rating);
-      if (rating) ratings.push(rating);
-    }
-    return ratings;
+    const fresh = this.#read(layer, (row) => !before.has(row));
+    this.#known = new Map(layer.features.map((row) => [row, before.get(row) ?? fresh.get(row) ?? null]));
+    return [...this.#known.values()].filter((rating) => rating !== null);
   }
 
-  #row(row: RawFeature, layer: RawLayer): Rating | null {
-    return readLayer('ratings', { ...layer, features: [row] }, this.#reader(), layer).records[0] ?? null;
+  #read(layer: RawLayer, isWanted: (row: RawFeature) => boolean): ReadonlyMap<RawFeature, Rating> {
+    const wanted = { ...layer, features: layer.features.filter(isWanted) };
+    const { records } = readLayer('ratings', wanted, pairsOf(this.#reader()), layer);
+    return new Map(records);
   }
 
   /** Takes ratings of any tree: which trees there are changes more often than the ratings. */
   #reader() {
     return ratingReader(this.#settings, { has: () => true, similar: () => undefined });
   }
+}
+
+function pairsOf(read: ReturnType<typeof ratingReader>) {
+  return (row: Parameters<typeof read>[0]): readonly [RawFeature, Rating] | undefined => {
+    const rating = read(row);
+    return rating && [row.feature, rating];
+  };
 }

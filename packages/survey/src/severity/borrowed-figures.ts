@@ -16,24 +16,33 @@ export function borrowedFigures(groups: ReadonlyMap<string, SeverityGroup>, sett
   return new Map([...groups].map(([key, group]) => [key, borrowed(group, settings, greatestFactor)]));
 }
 
+const SHARES = {
+  value: ({ share }: Member) => share,
+  lo: ({ lo }: Member) => lo,
+  hi: ({ hi }: Member) => hi,
+};
+const WEIGHTED = {
+  value: ({ weightedSeverity }: Member) => weightedSeverity,
+  lo: ({ weightedLo }: Member) => weightedLo,
+  hi: ({ weightedHi }: Member) => weightedHi,
+};
+
 function borrowed(group: SeverityGroup, settings: Settings, greatestFactor: number): Borrowed {
   const { members } = group;
+  const openMembers = members.filter((one) => one.open);
   const shares = figureMean(members);
-  const weighted = groupMean(
-    members.map((one) => ({ value: one.weightedSeverity, lo: one.weightedLo, hi: one.weightedHi })),
-    greatestFactor,
-  );
+  const weighted = groupMean(members, WEIGHTED, greatestFactor);
   const base = { raters: [], ratedOn: null, group: group.group } as const;
   const undiagnosed = {
     ...base,
     ...shares,
     cause: commonestOpenCause(members),
-    gateShare: members.length === 0 ? 0 : members.filter((one) => one.open).length / members.length,
+    gateShare: members.length === 0 ? 0 : openMembers.length / members.length,
     weightedSeverity: weighted?.mean ?? 0,
     weightedLo: weighted?.lo ?? 0,
     weightedHi: weighted?.hi ?? 0,
   };
-  const ofOpen = members.some((one) => one.open) ? figureMean(members.filter((one) => one.open)) : shares;
+  const ofOpen = openMembers.length > 0 ? figureMean(openMembers) : shares;
   const diagnosed = (gate: VisitGate): Omit<TreeSeverity, 'treeId'> => {
     const figure = gate.open ? ofOpen : shares;
     const factor = gate.open ? settings.cause_factor[gate.cause] : 0;
@@ -51,10 +60,7 @@ function borrowed(group: SeverityGroup, settings: Settings, greatestFactor: numb
 }
 
 function figureMean(members: readonly Member[]): Pick<TreeSeverity, 'share' | 'lo' | 'hi' | 'from'> {
-  const mean = groupMean(
-    members.map((one) => ({ value: one.share, lo: one.lo, hi: one.hi })),
-    1,
-  );
+  const mean = groupMean(members, SHARES, 1);
   if (mean === undefined) return { share: 0, lo: 0, hi: 1, from: 'none' };
   return { share: mean.mean, lo: mean.lo, hi: mean.hi, from: 'group' };
 }

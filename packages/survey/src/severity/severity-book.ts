@@ -3,12 +3,13 @@
  * only when one of its members does. Whatever stayed the same is the same object as before.
  */
 import { isIsoDay } from '../reading/date-text.ts';
-import type { Rating, Survey, Tree } from '../records.ts';
+import type { Survey, Tree } from '../records.ts';
 import type { Settings } from '../settings.ts';
 import { type Borrowed, borrowedFigures } from './borrowed-figures.ts';
 import { byCode } from './code-order.ts';
-import { hostGroups, hostKey, type Member } from './host-groups.ts';
+import { hostGroups, hostKey, withMember } from './host-groups.ts';
 import { type OwnSeverity, ownSeverity } from './own-severity.ts';
+import { RatingsByTree } from './ratings-by-tree.ts';
 import { severityFindings } from './severity-findings.ts';
 import type { SeverityGroup, SeverityReading, TreeSeverity } from './tree-severity.ts';
 
@@ -17,7 +18,6 @@ type Records = Pick<Survey, 'trees' | 'ratings' | 'season'>;
 
 /** What is known of one tree, and what it came from. */
 interface Entry {
-  readonly ratings: readonly Rating[];
   readonly own: OwnSeverity;
   readonly group: string;
   /** Whose means it borrowed; undefined for a rated one. */
@@ -25,99 +25,123 @@ interface Entry {
   readonly severity: TreeSeverity;
 }
 
-const NONE: readonly Rating[] = [];
+/** What was read last; entries by position among the trees. */
+interface Read {
+  readonly records: Records;
+  readonly asOf: string;
+  readonly entries: readonly Entry[];
+  readonly groups: ReadonlyMap<string, SeverityGroup>;
+  readonly borrowing: ReadonlyMap<string, Borrowed>;
+  readonly reading: SeverityReading;
+}
 
 export class SeverityBook {
   readonly #settings: Settings;
-  readonly #entries = new Map<string, Entry>();
   readonly #hostKeys = new Map<string | undefined, string>();
-  #groups: ReadonlyMap<string, SeverityGroup> = new Map();
-  #borrowing: ReadonlyMap<string, Borrowed> = new Map();
-  #counted: { readonly of: Records; readonly asOf: string; readonly byTree: Map<string, Rating[]> } | null = null;
-  #inOrder: readonly Tree[] = [];
+  #ratings: RatingsByTree;
+  #last: Read | null = null;
 
   constructor(settings: Settings) {
     this.#settings = settings;
+    this.#ratings = new RatingsByTree({ season: 0, ratings: [] }, '');
   }
 
   /** Severity of every tree on the day `asOf`; see `severityOfTrees`. */
   read(records: Records, asOf: string): SeverityReading {
     if (!isIsoDay(asOf)) throw new RangeError(`asOf: expected a day as YYYY-MM-DD, got ${asOf}`);
-    const byTree = this.#ratingsThatCount(records, asOf);
-    const own = (treeId: string): OwnSeverity => {
-      const ratings = byTree.get(treeId) ?? NONE;
-      const known = this.#entries.get(treeId);
-      return known && isSame(known.ratings, ratings) ? known.own : ownSeverity(treeId, ratings, this.#settings);
-    };
-    const owns = new Map(records.trees.map(({ treeId }) => [treeId, own(treeId)]));
-    this.#regroup(records.trees, (treeId) => owns.get(treeId)?.member);
-    const trees = records.trees.map((tree) =>
-      this.#severity(tree, byTree.get(tree.treeId) ?? NONE, owns.get(tree.treeId) as OwnSeverity),
-    );
-    const groups = [...this.#groups.values()];
-    return { trees, groups, findings: severityFindings((treeId) => owns.get(treeId)?.gate, this.#groups, trees) };
+    const last = this.#last;
+    const follows = last?.asOf === asOf && last.records.season === records.season;
+    if (!follows) this.#ratings = new RatingsByTree(records, asOf);
+    const changed = follows ? this.#ratings.become(records.ratings) : null;
+    if (last && changed && sameHosts(last.records.trees, records.trees)) {
+      this.#last = changed.size === 0 ? { ...last, records } : this.#follow(last, records, changed);
+    } else this.#last = this.#begin(records, asOf, last && changed ? knownTrees(last, changed) : new Map());
+    return this.#last.reading;
   }
 
   /** The severity that a tree would have if it stood so, by the records read last. */
   of(tree: Tree): TreeSeverity {
-    const ratings = this.#counted?.byTree.get(tree.treeId) ?? NONE;
-    const known = this.#entries.get(tree.treeId);
-    const own = known && isSame(known.ratings, ratings) ? known.own : ownSeverity(tree.treeId, ratings, this.#settings);
-    return severityFrom(own, tree, { group: this.#keyOf(tree), from: this.#lender(tree) });
+    return this.#entry(tree, this.#own(tree.treeId), this.#last?.borrowing ?? new Map()).severity;
   }
 
-  #ratingsThatCount(of: Records, asOf: string): Map<string, Rating[]> {
-    const known = this.#counted;
-    if (known && known.of.ratings === of.ratings && known.of.season === of.season && known.asOf === asOf)
-      return known.byTree;
-    const byTree = ratingsByTree(of, asOf);
-    this.#counted = { of, asOf, byTree };
-    return byTree;
-  }
-
-  #regroup(trees: readonly Tree[], memberOf: (treeId: string) => Member | undefined): void {
-    this.#inOrder = inOrderOfIds(trees, this.#inOrder);
-    const fresh = hostGroups(this.#inOrder, memberOf, (tree) => this.#keyOf(tree));
-    const before = this.#groups;
-    this.#groups = new Map([...fresh].map(([key, group]) => [key, isSameGroup(before.get(key), group) ?? group]));
-    const changed = [...this.#groups].filter(([key, group]) => before.get(key) !== group);
-    const means = borrowedFigures(new Map(changed), this.#settings);
-    this.#borrowing = new Map(
-      [...this.#groups.keys()].map((key) => [key, means.get(key) ?? (this.#borrowing.get(key) as Borrowed)]),
+  /** `known`: of trees whose ratings are those of the last reading. */
+  #begin(records: Records, asOf: string, known: ReadonlyMap<string, Entry>): Read {
+    const { trees } = records;
+    const own = trees.map(({ treeId }) => known.get(treeId)?.own ?? this.#own(treeId));
+    const groups = hostGroups(
+      trees
+        .map((tree, at) => ({ tree, group: this.#keyOf(tree), member: own[at].member }))
+        .sort((a, b) => byCode(a.tree.treeId, b.tree.treeId)),
     );
+    const borrowing = borrowedFigures(groups, this.#settings);
+    const entries = trees.map((tree, at) => {
+      const entry = known.get(tree.treeId);
+      return entry?.own.member && entry.group === this.#keyOf(tree) ? entry : this.#entry(tree, own[at], borrowing);
+    });
+    return { records, asOf, entries, groups, borrowing, reading: readingOf(entries, groups) };
   }
 
-  #severity(tree: Tree, ratings: readonly Rating[], own: OwnSeverity): TreeSeverity {
+  /** The same trees, ratings of some `changed`. */
+  #follow(last: Read, records: Records, changed: ReadonlySet<string>): Read {
+    const groups = new Map(last.groups);
+    const own = last.entries.map((entry, at) => {
+      const { treeId } = records.trees[at];
+      if (!changed.has(treeId)) return entry.own;
+      const now = this.#own(treeId);
+      const group = groups.get(entry.group) as SeverityGroup;
+      groups.set(entry.group, withMember(group, treeId, now.member));
+      return now;
+    });
+    const moved = new Map([...groups].filter(([key, group]) => last.groups.get(key) !== group));
+    const borrowing = new Map([...last.borrowing, ...borrowedFigures(moved, this.#settings)]);
+    const entries = last.entries.map((entry, at) => {
+      const lender = entry.from && borrowing.get(entry.group);
+      return own[at] === entry.own && lender === entry.from
+        ? entry
+        : this.#entry(records.trees[at], own[at], borrowing);
+    });
+    return { records, asOf: last.asOf, entries, groups, borrowing, reading: readingOf(entries, groups) };
+  }
+
+  #own(treeId: string): OwnSeverity {
+    return ownSeverity(treeId, this.#ratings.of(treeId), this.#settings);
+  }
+
+  #entry(tree: Tree, own: OwnSeverity, borrowing: ReadonlyMap<string, Borrowed>): Entry {
     const group = this.#keyOf(tree);
-    const from = own.member ? undefined : this.#lender(tree);
-    const known = this.#entries.get(tree.treeId);
-    if (known && known.own === own && known.group === group && known.from === from) return known.severity;
-    const severity = severityFrom(own, tree, { group, from });
-    this.#entries.set(tree.treeId, { ratings, own, group, from, severity });
-    return severity;
+    const from = own.member ? undefined : (borrowing.get(group) ?? this.#withoutGroup(tree, group));
+    return { own, group, from, severity: severityFrom(own, tree, { group, from }) };
   }
 
-  /** The means of the tree's host, or those of a host without ratings. */
-  #lender(tree: Tree): Borrowed {
-    const key = this.#keyOf(tree);
-    const known = this.#borrowing.get(key);
-    if (known) return known;
-    const alone = hostGroups(
-      [tree],
-      () => undefined,
-      () => key,
-    );
-    return borrowedFigures(alone, this.#settings).get(key) as Borrowed;
+  /** What a tree borrows whose host no other tree has. */
+  #withoutGroup(tree: Tree, group: string): Borrowed {
+    const alone = hostGroups([{ tree, group, member: undefined }]);
+    return borrowedFigures(alone, this.#settings).get(group) as Borrowed;
   }
 
-  #keyOf(tree: Tree): string {
-    let key = this.#hostKeys.get(tree.host);
+  #keyOf({ host }: Tree): string {
+    let key = this.#hostKeys.get(host);
     if (key === undefined) {
-      key = hostKey(tree);
-      this.#hostKeys.set(tree.host, key);
+      key = hostKey(host);
+      this.#hostKeys.set(host, key);
     }
     return key;
   }
+}
+
+function knownTrees({ records, entries }: Read, changed: ReadonlySet<string>): ReadonlyMap<string, Entry> {
+  const known = new Map<string, Entry>();
+  entries.forEach((entry, at) => {
+    const { treeId } = records.trees[at];
+    if (!changed.has(treeId)) known.set(treeId, entry);
+  });
+  return known;
+}
+
+function readingOf(entries: readonly Entry[], groups: ReadonlyMap<string, SeverityGroup>): SeverityReading {
+  const trees = entries.map(({ severity }) => severity);
+  const findings = severityFindings((at) => entries[at].own.gate, groups, trees);
+  return { trees, groups: [...groups.values()], findings };
 }
 
 function severityFrom(
@@ -146,36 +170,10 @@ function severityFrom(
   };
 }
 
-function ratingsByTree({ season: year, ratings }: Records, asOf: string): Map<string, Rating[]> {
-  const season = `${year}-`;
-  const byTree = new Map<string, Rating[]>();
-  for (const rating of ratings) {
-    if (!rating.ratedOn.startsWith(season) || rating.ratedOn > asOf) continue;
-    const known = byTree.get(rating.treeId);
-    if (known === undefined) byTree.set(rating.treeId, [rating]);
-    else known.push(rating);
-  }
-  return byTree;
-}
-
-function isSame<T>(a: readonly T[], b: readonly T[]): boolean {
-  return a === b || (a.length === b.length && a.every((each, i) => each === b[i]));
-}
-
-/** The group as it was, when it is the same; else undefined. */
-function isSameGroup(before: SeverityGroup | undefined, after: SeverityGroup): SeverityGroup | undefined {
-  const same =
-    before !== undefined &&
-    before.host === after.host &&
-    before.trees === after.trees &&
-    isSame(before.members, after.members);
-  return same ? before : undefined;
-}
-
-/** Trees in the order of their ids; `before`, what this answered last, saves the sorting when no tree came or went. */
-function inOrderOfIds(trees: readonly Tree[], before: readonly Tree[]): readonly Tree[] {
-  if (before.length !== trees.length) return [...trees].sort((a, b) => byCode(a.treeId, b.treeId));
-  const now = new Map(trees.map((tree) => [tree.treeId, tree]));
-  const same = before.map(({ treeId }) => now.get(treeId));
-  return same.every((tree) => tree !== undefined) ? same : inOrderOfIds(trees, []);
+/** The same trees in the same order, of the same hosts. */
+function sameHosts(a: readonly Tree[], b: readonly Tree[]): boolean {
+  return (
+    a.length === b.length &&
+    a.every((tree, i) => tree === b[i] || (tree.treeId === b[i].treeId && tree.host === b[i].host))
+  );
 }

@@ -6,19 +6,19 @@ import { type VisitGate, voteText } from './visit-gate.ts';
 
 /** Findings about disputed diagnoses, and about hosts of which no tree has a figure. */
 export function severityFindings(
-  gateOf: (treeId: string) => VisitGate | undefined,
+  gateAt: (tree: number) => VisitGate | undefined,
   groups: ReadonlyMap<string, SeverityGroup>,
   trees: readonly TreeSeverity[],
 ): Finding[] {
   const findings: Finding[] = [];
   const without = new Map<string, number>();
-  for (const { treeId, from, group } of trees) {
+  trees.forEach(({ treeId, from, group }, tree) => {
     if (from === 'none') without.set(group, (without.get(group) ?? 0) + 1);
-    const gate = gateOf(treeId);
-    if (gate?.dispute === undefined) continue;
+    const gate = gateAt(tree);
+    if (gate?.dispute === undefined) return;
     const facts = { raters: gate.dispute, taken: voteText(gate.cause, gate.open) };
     findings.push(finding('raters-disagree', 'note/assumed', { layer: 'ratings', feature: treeId }, facts));
-  }
+  });
   for (const [key, group] of groups) {
     const count = without.get(key);
     if (count === undefined) continue;

@@ -1,0 +1,8 @@
+/** A value worked out for the first who asks for it, and kept. */
+export function once<T>(make: () => T): () => T {
+  let made: { readonly value: T } | null = null;
+  return () => {
+    made ??= { value: make() };
+    return made.value;
+  };
+}
