@@ -4,7 +4,7 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { join } from 'node:path';
 import { inflateSync } from 'node:zlib';
-import { type Assessment, assess, isStopped } from '@crownfall/assessment';
+import { type Assessment, assess, blockWater, isStopped, offersOf, reckonProject } from '@crownfall/assessment';
 import { readProject } from '@crownfall/exchange/node';
 import { type Drawing, onPaper, type Page, type PageList, textCorners, visitBook } from '@crownfall/sheets';
 import { openFonts, writePdf } from '@crownfall/sheets/pdf';
@@ -217,6 +217,23 @@ const poppler = hasPrograms(['pdfinfo', 'pdftotext', 'pdftoppm']);
 describe('printed sheets', () => {
   const folder = temporaryFolder('visit-sheets');
   const file = join(folder, 'sheet.pdf');
+
+  test('the nearest water is told and drawn, as far as the plan reckons it', async () => {
+    const reckoned = reckonProject(await readProject(join(import.meta.dirname, '../../sample-geo')));
+    if (isStopped(reckoned)) throw new Error('the demo town stopped');
+    const book = offersOf(reckoned);
+    for (const blockId of ['B13', 'B21', 'B28']) {
+      const near = blockWater(book, blockId).trees.flatMap(({ lines }) => lines);
+      const [least] = near.sort((a, b) => a.distanceM - (a.keepOffM ?? 0) - b.distanceM + (b.keepOffM ?? 0));
+      const told = least.distanceM.toFixed(least.distanceM < 9.95 ? 1 : 0);
+      const sheets = bookOf([blockId], { paper: 'letter', language: 'en', units: 'metric' });
+      const texts = sheets.pages.flatMap((page) => printedOn(page).map(({ text }) => text));
+      const whole = texts.join(' ').replaceAll('\u00a0', ' ');
+      expect(whole, blockId).toMatch(new RegExp(`${told} m \\(${least.kind}, tree \\d+\\); keep ${least.keepOffM}`));
+      // In the figures, and on the map where it has room.
+      if (blockId !== 'B21') expect(texts.filter((text) => text === `${told}\u00a0m`).length, blockId).toBe(1);
+    }
+  });
 
   test('distances on the map are true to 0.2 mm: every corner of the block against geodesics', async () => {
     for (const blockId of ['B04', 'B30', 'B17']) {

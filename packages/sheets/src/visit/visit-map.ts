@@ -12,6 +12,7 @@ import { numberMarks } from './number-marks.ts';
 import { streetNameMarks } from './street-name-marks.ts';
 import type { Stop, VisitRecords } from './visit-stops.ts';
 import type { VisitWords } from './visit-words.ts';
+import { waterWays, wayMarks } from './water-ways.ts';
 
 export interface VisitMapInput {
   readonly assessment: Assessment;
@@ -21,6 +22,7 @@ export interface VisitMapInput {
   readonly stops: readonly Stop[];
   readonly fonts: SheetFonts;
   readonly words: VisitWords;
+  readonly units: 'metric' | 'us';
   /** A picture of the ground below the map. */
   readonly imagery?: Extract<GroundMark, { mark: 'image' }> | undefined;
 }
@@ -63,6 +65,7 @@ export function visitMap(input: VisitMapInput, size: Size): Drawing {
   const ground = groundMarks(input, bounds);
   const drains = drainMarks(input, drawing, bounds, room);
   const crowns = stops.map(({ region }) => boundsOf([region]));
+  const ways = wayMarks(waterWays(input), drawing, { room, fonts: input.fonts, units: input.units });
   const names = streetNameMarks(input, drawing, { shown: bounds, avoid: crowns }, room);
   const numbers = numberMarks(stops, drawing, { room, fonts: input.fonts });
   const edge: PaperMark = {
@@ -72,7 +75,7 @@ export function visitMap(input: VisitMapInput, size: Size): Drawing {
   };
   return {
     ...drawing,
-    ground: [...ground, ...drains, ...names, ...numbers],
+    ground: [...ground, ...ways, ...drains, ...names, ...numbers],
     onPaper: [...arrow.marks, edge],
   };
 }

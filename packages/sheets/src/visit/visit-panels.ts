@@ -3,10 +3,11 @@ import { describeReason } from '@crownfall/survey';
 import type { PaperMark } from '../drawing.ts';
 import { LEADING } from '../pdf/lay-text.ts';
 import type { PageItem } from '../pdf/page-list.ts';
-import { areaRange, areaText, percentText } from '../quantities.ts';
+import { areaRange, areaText, lengthText, percentText } from '../quantities.ts';
 import { HAIRLINE, paragraph, STYLE } from './sheet-style.ts';
 import { blockFindings, drainCount, lastBloom, nearSites, type VisitFacts } from './visit-facts.ts';
 import { shortDay } from './visit-words.ts';
+import { roomOf, waterWays } from './water-ways.ts';
 
 /** Items of one panel from `topMm` down, and where they end. */
 export interface Panel {
@@ -35,19 +36,17 @@ export function figuresPanel(facts: VisitFacts, room: PanelRoom): Panel {
   if (block.worstSeverityPct !== null) rows.push([words.worst, percentText(block.worstSeverityPct / 100)]);
   rows.push([words.complaints, String(block.complaintsOpen)], [words.drains, String(drainCount(facts))]);
   const near = nearSites(facts);
+  const water = nearestWater(facts);
+  if (water !== null) rows.push([words.nearestWater, water]);
   if (near !== '') rows.push([words.sites, near]);
   const head = heading(words.figures, room, facts);
   let y = head.bottomMm;
   const items = rows.map(([name, figure], i): PageItem => {
     const strong = i === 0 ? STYLE.strong : STYLE.text;
     const figureMm = facts.fonts.widthMm(figure, strong);
-    const named = paragraph(
-      name,
-      { x: room.x, y, widthMm: Math.max(18, room.widthMm - figureMm - 2) },
-      STYLE.text,
-      facts.fonts,
-    );
     const fits = figureMm < room.widthMm * 0.62;
+    const namedMm = fits ? Math.max(18, room.widthMm - figureMm - 2) : room.widthMm;
+    const named = paragraph(name, { x: room.x, y, widthMm: namedMm }, STYLE.text, facts.fonts);
     const told = fits
       ? {
           marks: [textAt(figure, room.x + room.widthMm, y, { ...strong, anchor: 'end' as const })],
@@ -63,6 +62,16 @@ export function figuresPanel(facts: VisitFacts, room: PanelRoom): Panel {
     return { item: 'text', tag: 'P', marks: [...named.marks, ...told.marks] };
   });
   return { items: [...head.items, ...items], bottomMm: y };
+}
+
+/** What leaves a tree that could be treated least room, with the distance to keep. */
+function nearestWater(facts: VisitFacts): string | null {
+  const { words, units } = facts;
+  const [least] = [...waterWays(facts)].sort((a, b) => roomOf(a) - roomOf(b));
+  if (least === undefined) return null;
+  const { stop, kind, pair, keepM } = least;
+  const keep = keepM === null ? null : lengthText(keepM, units);
+  return words.waterFrom(lengthText(pair.distanceM, units), words.waterKinds[kind], stop.number, keep);
 }
 
 export function bloomPanel(facts: VisitFacts, room: PanelRoom): Panel {

@@ -78,7 +78,7 @@ function isOpenGround({ kind }: PavementResult): boolean {
 }
 
 /** Inside a shell; trees in the pits of a plaza stand on it. */
-function isWithin(region: Region, x: number, y: number): boolean {
+export function isWithin(region: Region, x: number, y: number): boolean {
   return region.slice(0, 1).some((ring) => {
     let inside = false;
     for (let i = 0, j = ring.length - 2; i < ring.length; j = i, i += 2) {

@@ -23,6 +23,10 @@ export const EN: VisitWords = {
   worst: 'Worst crown',
   complaints: 'Open complaints',
   drains: 'Drains and wells on the map',
+  nearestWater: 'Nearest water to a tree to treat',
+  waterKinds: { water: 'water', drain: 'drain', well: 'well' },
+  waterFrom: (distance, kind, tree, keep) =>
+    `${distance} (${kind}, tree ${tree}); ${keep === null ? 'distance to keep not stated' : `keep ${keep}`}`,
   sites: 'Near',
   siteKinds: {
     school: 'school',

@@ -23,6 +23,10 @@ export const ES: VisitWords = {
   worst: 'Peor copa',
   complaints: 'Quejas abiertas',
   drains: 'Sumideros y pozos en el plano',
+  nearestWater: 'Agua más cercana a un árbol tratable',
+  waterKinds: { water: 'agua', drain: 'sumidero', well: 'pozo' },
+  waterFrom: (distance, kind, tree, keep) =>
+    `${distance} (${kind}, árbol ${tree}); ${keep === null ? 'sin distancia que guardar' : `guardar ${keep}`}`,
   sites: 'Cerca',
   siteKinds: {
     school: 'escuela',

@@ -23,6 +23,10 @@ export interface VisitWords {
   readonly worst: string;
   readonly complaints: string;
   readonly drains: string;
+  /** Of trees that a treatment could be meant for. */
+  readonly nearestWater: string;
+  readonly waterKinds: Readonly<Record<'water' | 'drain' | 'well', string>>;
+  readonly waterFrom: (distance: string, kind: string, tree: number, keep: string | null) => string;
   readonly sites: string;
   readonly siteKinds: Readonly<Record<'school' | 'clinic' | 'transit' | 'outdoor_dining' | 'other', string>>;
   readonly bloom: string;
