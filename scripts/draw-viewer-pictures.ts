@@ -7,7 +7,7 @@ import { mkdirSync, writeFileSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { findChromium, launch } from '../tests/journeys/browser.ts';
 import { SAMPLE, serve } from '../tests/journeys/crownfall-process.ts';
-import { pictureOf, SCENES, WIDTHS } from '../tests/pictures/viewer-scenes.ts';
+import { picturesOf, WIDTHS } from '../tests/pictures/viewer-scenes.ts';
 
 const [given = 'docs/pictures/viewer', ...wanted] = process.argv.slice(2);
 const folder = resolve(given);
@@ -16,11 +16,10 @@ const chromium = findChromium();
 if (chromium === undefined) throw new Error('Chromium is needed for the pictures.');
 const [served, browser] = await Promise.all([serve(SAMPLE), launch(chromium)]);
 for (const { width } of WIDTHS) {
-  for (const scene of SCENES) {
-    if (wanted.length > 0 && !wanted.includes(scene.name)) continue;
-    const name = `${scene.name}-${width}.png`;
-    writeFileSync(resolve(folder, name), await pictureOf(browser, served.url, scene, width));
-    console.log(name);
+  for await (const [name, picture] of picturesOf(browser, served.url, width)) {
+    if (wanted.length > 0 && !wanted.includes(name)) continue;
+    writeFileSync(resolve(folder, `${name}-${width}.png`), picture);
+    console.log(`${name}-${width}.png`);
   }
 }
 await browser.close();
