@@ -1,13 +1,22 @@
 /** From each tree that a treatment could be meant for, the shortest way to the water, drain or well that leaves it least room. */
-import { type Chains, chainsOf, closedChains, type NearestPair, nearestPair, type Region } from '@crownfall/geometry';
+import type { Assessment } from '@crownfall/assessment';
+import {
+  type Chains,
+  chainsOf,
+  closedChains,
+  type LocalPlane,
+  type NearestPair,
+  nearestPair,
+  type Region,
+} from '@crownfall/geometry';
 import type { WaterFeature } from '@crownfall/survey';
 import type { Drawing, GroundMark } from '../drawing.ts';
 import { type Bounds, boundsOf } from '../map-frame.ts';
 import { MAP } from '../palette.ts';
+import type { SheetFonts } from '../pdf/sheet-fonts.ts';
 import { lengthText } from '../quantities.ts';
 import type { LabelRoom } from './label-room.ts';
-import type { VisitFacts } from './visit-facts.ts';
-import { isWithin, type Stop } from './visit-stops.ts';
+import { isWithin, type Stop, type VisitRecords } from './visit-stops.ts';
 
 export interface WaterWay {
   readonly stop: Stop;
@@ -20,7 +29,12 @@ export interface WaterWay {
 /** What lies farther from a block is no matter of its sheet, m. (A) */
 const REACH_M = 100;
 
-type Ground = Pick<VisitFacts, 'assessment' | 'records' | 'plane' | 'stops'>;
+interface Ground {
+  readonly assessment: Assessment;
+  readonly records: VisitRecords;
+  readonly plane: LocalPlane;
+  readonly stops: readonly Stop[];
+}
 
 /** One way for each tree in which a person found a cause that treatment acts on; none where nothing is mapped nearby. */
 export function waterWays({ assessment, records, plane, stops }: Ground): readonly WaterWay[] {
@@ -64,7 +78,7 @@ const LABEL_MM = 2.3;
 export function wayMarks(
   ways: readonly WaterWay[],
   drawing: Drawing,
-  { room, fonts, units }: { readonly room: LabelRoom } & Pick<VisitFacts, 'fonts' | 'units'>,
+  { room, fonts, units }: { readonly room: LabelRoom; readonly fonts: SheetFonts; readonly units: 'metric' | 'us' },
 ): readonly GroundMark[] {
   const style = { sizeMm: LABEL_MM, weight: 'bold', colour: MAP.ink, anchor: 'middle', halo: '#ffffff' } as const;
   const lines = ways.map(
