@@ -122,8 +122,10 @@ describe.skipIf(chromium === undefined)('the forester', () => {
       const { page, context } = await openViewer(browser, own.url);
       await toOutlineBench(page);
       // The service worker keeps what this first visit loaded.
-      await page.waitForFunction(async () => (await (await caches.open('crownfall-1')).keys()).length > 12);
-      await page.waitForTimeout(3000);
+      await page.waitForFunction(async (wanted) => {
+        const kept = (await (await caches.open('crownfall-1')).keys()).map(({ url }) => url);
+        return wanted.every((part) => kept.some((url) => url.includes(part)));
+      }, FIRST_VISIT);
       await own.stop();
       await page.reload();
       await drawn(page);
@@ -139,6 +141,9 @@ describe.skipIf(chromium === undefined)('the forester', () => {
     2 * PATIENCE_MS,
   );
 });
+
+/** Of what a first visit loads: the page, its code and its worker's, the figures, the records. */
+const FIRST_VISIT = ['/assets/index-', '/assets/reckoner.worker-', '/api/assessment', '/crowns.geojson', '/ratings.csv'];
 
 /** 40 % browned, frass, moderate galls, then on to the next tree. */
 async function rateByKeys(page: Page): Promise<void> {

@@ -60,4 +60,6 @@ export interface Ask<Q extends Question = Question> {
 export type Answer =
   | { readonly id: number; readonly told: unknown }
   | { readonly id: number; readonly failed: string }
-  | { readonly progress: Stage | 'reading'; readonly share: number };
+  | { readonly progress: Stage | 'reading'; readonly share: number }
+  /** Addresses the worker has read from. */
+  | { readonly loaded: readonly string[] };

@@ -7,12 +7,17 @@ export interface Reckoner {
 
 export type ReckoningProgress = (stage: string, share: number) => void;
 
-export function startReckoner(progress: ReckoningProgress): Reckoner {
+/** `loaded` hears of the addresses that the worker has read from. */
+export function startReckoner(
+  progress: ReckoningProgress,
+  loaded: (addresses: readonly string[]) => void = () => {},
+): Reckoner {
   const worker = new Worker(new URL('./reckoner.worker.ts', import.meta.url), { type: 'module' });
   const waiting = new Map<number, { tell: (told: never) => void; fail: (error: Error) => void }>();
   let next = 0;
   worker.addEventListener('message', ({ data }: MessageEvent<Answer>) => {
     if ('progress' in data) return progress(data.progress, data.share);
+    if ('loaded' in data) return loaded(data.loaded);
     const asker = waiting.get(data.id);
     waiting.delete(data.id);
     if ('failed' in data) asker?.fail(new Error(data.failed));

@@ -52,6 +52,7 @@ const ANSWERS: {
 
 async function openProject({ place: from, edits }: Questions['open']['asked']): Promise<Opened> {
   const { input, versions } = await readInput(from, () => tell({ progress: 'reading', share: 0 }));
+  tell({ loaded: performance.getEntriesByType('resource').map(({ name }) => name) });
   const stops = input.findings.filter(({ effect }) => effect === 'stops');
   if (stops.length > 0) return { stopped: true, findings: stops };
   const made = new ProjectReckoner(

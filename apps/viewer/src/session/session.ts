@@ -12,6 +12,7 @@ import { unitsOf, wordsOf } from '../state/derived-state.ts';
 import { loadPreferences, savePreferences } from '../state/preferences.ts';
 import { createStore, type Store, useSelected } from '../state/store.ts';
 import type { MapDoor } from './map-door.ts';
+import { keepLoaded } from './offline.ts';
 
 export interface Session {
   readonly store: Store<AppState>;
@@ -37,8 +38,10 @@ export function startSession(): Session {
     ...readAddress(location.hash),
     preferences: loadPreferences(),
   });
-  const reckoner = startReckoner((stage, share) =>
-    store.change(({ editing }) => (editing.can === 'soon' ? { editing: { can: 'soon', stage, share } } : {})),
+  const reckoner = startReckoner(
+    (stage, share) =>
+      store.change(({ editing }) => (editing.can === 'soon' ? { editing: { can: 'soon', stage, share } } : {})),
+    keepLoaded,
   );
   let saved = store.get().preferences;
   store.listen(() => {
