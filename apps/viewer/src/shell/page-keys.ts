@@ -68,10 +68,10 @@ function ratingKey(key: string, session: Session, fresh: boolean, target: EventT
 
 /** T: an outline from the picture, of the chosen tree or a new one; I: the browned share, and once more to take it. */
 function pictureKey(letter: string, session: Session): boolean {
-  const { tree, ratingDraft } = session.store.get();
+  const { tree, treeId, ratingDraft } = session.store.get();
   if (letter === 't') {
     if (tree) void proposeForTree(session);
-    else startFromPicture(session);
+    else if (treeId === null) startFromPicture(session);
     return true;
   }
   if (letter !== 'i' || !ratingDraft) return false;
