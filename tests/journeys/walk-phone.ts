@@ -1,4 +1,5 @@
 /** A phone with the walk on it, in the system's Chromium; and what is measured on its screens. */
+import { readFileSync } from 'node:fs';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { PATIENCE_MS } from './viewer-page.ts';
 
@@ -34,20 +35,73 @@ export async function openWalkPage(context: BrowserContext, url: string): Promis
 }
 
 /** Chooses the first blocks and takes them along; answers what their size was said to be. */
-export async function takeBlocks(page: Page, count: number): Promise<string> {
+export async function takeBlocks(page: Page, count: number, { withImagery = false } = {}): Promise<string> {
   await page.locator('.choice').first().waitFor();
   for (let i = 0; i < count; i++) await page.locator('.choice').nth(i).tap();
   const take = page.locator('.screen.blocks .thumb-bar .main');
-  await page.waitForFunction(() =>
-    /[kM]B/.test(document.querySelector('.screen.blocks .thumb-bar .main')?.textContent ?? ''),
-  );
+  if (withImagery) await page.locator('.check-line').tap();
+  await take.filter({ hasText: withImagery ? /about .*[kM]B/ : /[kM]B/ }).waitFor();
   const size = String(await take.textContent());
   await take.tap();
   await page
     .locator('.pack')
     .nth(count - 1)
     .waitFor();
+  await take.waitFor({ state: 'detached' });
   return size;
+}
+
+/** The sheet of a block that is on the phone, as it is saved from its card. */
+export async function sheetOf(page: Page, block: number): Promise<Buffer> {
+  const link = page.locator('.pack').nth(block).locator('a[download]');
+  const [saved] = await Promise.all([page.waitForEvent('download'), link.tap()]);
+  return readFileSync(await saved.path());
+}
+
+/** Bytes on the phone, by what they are. */
+export async function keptBytes(page: Page): Promise<Readonly<Record<'packs' | 'sheets' | 'imagery', number>>> {
+  return page.evaluate(async () => {
+    const database = await new Promise<IDBDatabase>((opened) => {
+      const asked = indexedDB.open('crownfall-walk');
+      asked.onsuccess = () => opened(asked.result);
+    });
+    const rows: Record<'packs' | 'sheets' | 'tiles', Record<string, unknown>[]> = { packs: [], sheets: [], tiles: [] };
+    for (const store of ['packs', 'sheets', 'tiles'] as const) {
+      rows[store] = await new Promise((read) => {
+        const asked = database.transaction(store).objectStore(store).getAll();
+        asked.onsuccess = () => read(asked.result);
+      });
+    }
+    database.close();
+    return {
+      packs: new TextEncoder().encode(JSON.stringify(rows.packs)).length,
+      sheets: rows.sheets.reduce((sum, { pdf }) => sum + (pdf as Blob).size, 0),
+      imagery: rows.tiles.reduce((sum, { picture }) => sum + (picture as Blob).size, 0),
+    };
+  });
+}
+
+/** A mark on a photo taken by a finger, near its middle, and dragged to a place: shares of the photo's width and height. */
+export async function dragMark(page: Page, mark: number, [x, y]: readonly [number, number]): Promise<void> {
+  const touch = await page.context().newCDPSession(page);
+  const boxOf = async (selector: string) => {
+    const box = await page
+      .locator(selector)
+      .nth(selector === '.handle' ? mark : 0)
+      .boundingBox();
+    if (box === null) throw new Error(`${selector} is not on the page`);
+    return box;
+  };
+  const [photo, handle] = [await boxOf('.marking'), await boxOf('.handle')];
+  const off = 9;
+  const from = { x: handle.x + handle.width / 2 + off, y: handle.y + handle.height / 2 + off };
+  const to = { x: photo.x + x * photo.width + off, y: photo.y + y * photo.height + off };
+  await touch.send('Input.dispatchTouchEvent', { type: 'touchStart', touchPoints: [from] });
+  await touch.send('Input.dispatchTouchEvent', { type: 'touchMove', touchPoints: [to] });
+  // A finger rests before it is lifted; one lifted in full flight throws the page, and the next tap only stops it.
+  await page.waitForTimeout(60);
+  await touch.send('Input.dispatchTouchEvent', { type: 'touchMove', touchPoints: [to] });
+  await touch.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
 }
 
 /** Until the whole walk is kept for the time without a network. */

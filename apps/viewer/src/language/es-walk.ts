@@ -35,6 +35,12 @@ export const ES_WALK: WalkWords = {
     packed: (day) => `guardada el ${day}`,
     search: 'Buscar una manzana',
     showAll: (n) => `Mostrar las ${n} manzanas`,
+    sheet: 'Hoja',
+    sheetOf: (name) => `Hoja de visita de ${name} (PDF)`,
+    noSheets: (n) =>
+      `${n === 1 ? 'Falta una hoja de visita' : `Faltan ${n} hojas de visita`}. Todo lo demás funciona; vuelva a llevar las manzanas para completar.`,
+    imageryCut:
+      'Las imágenes no llegaron enteras. Todo lo demás funciona; vuelva a llevar las manzanas para completar.',
     noRoom: 'En este teléfono no cabe lo de estas manzanas.',
     mayClear: 'El navegador puede borrar esto si falta espacio: envíe por la tarde.',
   },
@@ -171,8 +177,11 @@ export const ES_WALK: WalkWords = {
     here: 'Donde estoy',
     keep: 'Guardar',
     takePhoto: 'Fotografiar el marco',
-    corners: 'Arrastre las cuatro marcas a las esquinas interiores del marco.',
-    patch: 'Arrastre el cuadro a pavimento limpio de la misma clase.',
+    onPhoto: 'Parcela en la foto',
+    another: 'Otra foto',
+    noPicture: 'El teléfono no puede abrir esto como imagen.',
+    markHow:
+      'Arrastre los cuatro aros a las esquinas interiores del marco, el cuadro a pavimento limpio de la misma clase.',
     corner: (n) => `Esquina ${n} del marco`,
     cleanPatch: 'Parte limpia',
     compute: 'Calcular lo manchado',
@@ -180,6 +189,7 @@ export const ES_WALK: WalkWords = {
     shadow: 'Lo manchado está rayado. ¿Es lo que usted ve?',
     confirm: 'Sí, guardar',
     recount: 'No, contar',
+    countInstead: 'Contar',
     again: 'Marcar otra vez',
     refused: {
       'corners-not-convex': 'Las cuatro marcas se cruzan. Póngalas en orden alrededor del marco.',
@@ -194,6 +204,7 @@ export const ES_WALK: WalkWords = {
       'patch-clipped': 'La parte limpia tiene demasiada luz para medirla.',
       'patch-varied': 'La parte limpia no es uniforme. Elija otra sin mancha ni borde.',
       'patch-darker-than-frame': 'La parte limpia es más oscura que el pavimento del marco: no está limpia.',
+      failed: 'No se pudo calcular. Cuente.',
       'too-much-left-out': 'Demasiado del marco no se puede juzgar. Cuente.',
     },
     notes: {

@@ -1,9 +1,16 @@
-/** Takes blocks along: their packs and, if wanted, imagery, onto the device. */
+/** Takes blocks along: their packs, their sheets and, if wanted, imagery, onto the device. */
+import type { BlockPack, PackSource } from '../pack/block-pack.ts';
+import { blockPack, dayOrder, packBytes } from '../pack/block-pack.ts';
+import type { SheetLook } from '../pack/pack-sheets.ts';
+import { type TileAddress, tileName, tilesOver } from '../pack/pack-tiles.ts';
+import { tileCutter } from '../pack/tile-cutter.ts';
+import type { SheetRow } from '../sync/walk-database.ts';
+import { unitsOf, type Walk, wordsOf } from './walk-session.ts';
+import type { WalkState } from './walk-state.ts';
 
-import type { PackSource } from '../pack/block-pack.ts';
-import { type BlockPack, blockPack, dayOrder, packBytes } from '../pack/block-pack.ts';
-import { tileCutter, tileName, tilesOver } from '../pack/pack-tiles.ts';
-import type { Walk } from './walk-session.ts';
+export interface PackWish extends SheetLook {
+  readonly withImagery: boolean;
+}
 
 export interface PackSize {
   readonly bytes: number;
@@ -19,63 +26,101 @@ function packsOf(source: PackSource, chosen: ReadonlySet<string>): readonly Bloc
   return [...chosen].flatMap((blockId) => blockPack(blockId, source, about) ?? []);
 }
 
+const boundsOf = (packs: readonly BlockPack[]) => packs.map(({ bounds }) => bounds);
+
 /** How much the chosen blocks take, told before they are taken. */
-export async function sizeOf(source: PackSource, chosen: ReadonlySet<string>, withImagery: boolean): Promise<PackSize> {
+export async function sizeOf(source: PackSource, chosen: ReadonlySet<string>, wish: PackWish): Promise<PackSize> {
   const packs = packsOf(source, chosen);
-  const bytes = packBytes(packs);
-  const tiles = tilesOver(packs.map(({ bounds }) => bounds));
-  if (!withImagery || !source.imagery || tiles.length === 0) return { bytes, isAbout: false };
-  const cutter = await tileCutter(source.imagery.place, source.imagery.path);
-  if (!cutter) return { bytes, isAbout: false };
+  let bytes = packBytes(packs);
+  for (const { blockId } of packs) bytes += (await source.sheets.size(blockId, wish).catch(() => null)) ?? 0;
+  if (!wish.withImagery || !source.imagery) return { bytes, isAbout: false };
+  const tiles = tilesOver(boundsOf(packs));
+  const cutter = await tileCutter(source.imagery, boundsOf(packs));
   try {
     const step = Math.max(1, Math.floor(tiles.length / SAMPLED_TILES));
     const sample = tiles.filter((_, i) => i % step === 0).slice(0, SAMPLED_TILES);
     let sampled = 0;
-    for (const tile of sample) sampled += (await cutter.cut(tile)).size;
-    return { bytes: bytes + (sampled / sample.length) * tiles.length, isAbout: true };
+    for (const tile of sample) sampled += (await cutter.cut(tile))?.size ?? 0;
+    return { bytes: bytes + (sampled / Math.max(1, sample.length)) * tiles.length, isAbout: true };
   } finally {
     cutter.close();
   }
 }
 
-/** Stores the chosen blocks. A pack is there wholly or not at all; imagery that fails leaves the rest usable. */
+/** Stores the chosen blocks. A pack is there wholly or not at all; a sheet or imagery that fails leaves the rest usable. */
 export async function takeAlong(walk: Walk, source: PackSource, withImagery: boolean): Promise<void> {
   const { store, database } = walk;
-  const packs = packsOf(source, store.get().chosen);
-  const tiles = withImagery && source.imagery ? tilesOver(packs.map(({ bounds }) => bounds)) : [];
-  store.change({ packing: [0, packs.length + tiles.length] });
+  const { chosen, preferences } = store.get();
+  const packs = packsOf(source, chosen);
+  const tiles = withImagery && source.imagery ? tilesOver(boundsOf(packs)) : [];
+  let done = 0;
+  const tell = (): void => store.change({ packing: [done, 2 * packs.length + tiles.length] });
+  const step = (by = 1): void => {
+    done += by;
+    tell();
+  };
+  tell();
   // Asked once, when there is something worth keeping; browsers decide without a question.
   await navigator.storage?.persist?.().catch(() => false);
-  const known = store.get().packs.filter(({ blockId }) => !store.get().chosen.has(blockId));
+  const known = store.get().packs.filter(({ blockId }) => !chosen.has(blockId));
   const all = dayOrder([...known, ...packs].toSorted((a, b) => a.figures.rank - b.figures.rank));
   try {
-    await database.packs.bulkPut([...packs]);
-    await database.note(
-      `day:${source.key}`,
+    const look = { language: preferences.language, units: unitsOf(store.get()) };
+    const sheets = await sheetsOf(source, packs, look, step);
+    await database.take(
+      packs,
+      sheets,
       all.map(({ blockId }) => blockId),
     );
-    if (tiles.length > 0 && source.imagery) await takeTiles(walk, source, tiles, packs.length);
-    store.change({ packs: all, chosen: new Set(), notice: '' });
+    step(packs.length);
+    const lacking = packs.length - sheets.length;
+    const notice = lacking === 0 ? '' : wordsOf(store.get()).blocks.noSheets(lacking);
+    store.change({ packs: all, chosen: new Set(), notice });
+    if (tiles.length > 0) await takeTiles(walk, source, { tiles, packs }, step);
   } catch (error) {
-    store.change({ notice: error instanceof Error ? error.message : String(error) });
+    store.change({ notice: whyNot(error, store.get()) });
   } finally {
     store.change({ packing: null });
   }
 }
 
+function whyNot(error: unknown, state: WalkState): string {
+  const { blocks } = wordsOf(state);
+  if (error instanceof Error && /Quota/.test(`${error.name} ${error.message}`)) return blocks.noRoom;
+  // The packs are there by now: what is missing is imagery.
+  if (state.chosen.size === 0) return blocks.imageryCut;
+  return error instanceof Error ? error.message : String(error);
+}
+
+/** Those that can be had. */
+async function sheetsOf(
+  { key: project, sheets }: PackSource,
+  packs: readonly BlockPack[],
+  look: SheetLook,
+  step: () => void,
+): Promise<readonly SheetRow[]> {
+  const rows: SheetRow[] = [];
+  for (const { blockId } of packs) {
+    const pdf = await sheets.sheet(blockId, look).catch(() => null);
+    if (pdf) rows.push({ project, blockId, pdf });
+    step();
+  }
+  return rows;
+}
+
 async function takeTiles(
-  { store, database }: Walk,
-  source: PackSource,
-  tiles: ReturnType<typeof tilesOver>,
-  before: number,
+  { database }: Walk,
+  { imagery, key: project }: PackSource,
+  { tiles, packs }: { readonly tiles: readonly TileAddress[]; readonly packs: readonly BlockPack[] },
+  step: () => void,
 ): Promise<void> {
-  const { imagery, key } = source;
-  const cutter = imagery && (await tileCutter(imagery.place, imagery.path));
-  if (!cutter) return;
+  if (!imagery) return;
+  const cutter = await tileCutter(imagery, boundsOf(packs));
   try {
-    for (const [i, tile] of tiles.entries()) {
-      await database.tiles.put({ tile: tileName(tile), project: key, picture: await cutter.cut(tile) });
-      store.change({ packing: [before + i + 1, before + tiles.length] });
+    for (const tile of tiles) {
+      const picture = await cutter.cut(tile);
+      if (picture) await database.tiles.put({ tile: tileName(tile), project, picture });
+      step();
     }
   } finally {
     cutter.close();
@@ -85,7 +130,10 @@ async function takeTiles(
 /** Takes a block off the device. Its visits stay until they are sent. */
 export async function removePack({ store, database }: Walk, blockId: string): Promise<void> {
   const { project, packs } = store.get();
-  await database.packs.delete([project, blockId]);
+  await database.transaction('rw', database.packs, database.sheets, async () => {
+    await database.packs.delete([project, blockId]);
+    await database.sheets.delete([project, blockId]);
+  });
   const left = packs.filter((pack) => pack.blockId !== blockId);
   if (left.length === 0)
     await database.tiles.where('[project+tile]').between([project, ''], [project, '\uffff']).delete();

@@ -52,8 +52,9 @@ export const useShown = <Part>(select: (state: WalkState) => Part): Part => useS
 
 const WORDS: Readonly<Record<'en' | 'es', WalkWords>> = { en: EN_WALK, es: ES_WALK };
 export const wordsOf = ({ preferences }: WalkState): WalkWords => WORDS[preferences.language];
-const unitsOf = (state: WalkState): Units =>
-  state.preferences.units ?? packOf(state)?.units ?? state.packs[0]?.units ?? 'metric';
+export const unitsOf = (state: WalkState): Units =>
+  state.preferences.units ?? (packOf(state) ?? state.packs[0] ?? sourceOf(state))?.units ?? 'metric';
+const sourceOf = ({ source }: WalkState) => (source === 'none' ? undefined : source?.project);
 
 export const useWords = (): WalkWords => useShown(wordsOf);
 export const useUnits = (): Units => useShown(unitsOf);

@@ -5,6 +5,8 @@ import { blockWalk } from '../../outline/block-walk.ts';
 import type { BlockSummary, Layers, Project } from '../../project/project.ts';
 import type { ProjectPlace } from '../../project/project-files.ts';
 import { middleOf } from '../../session/middle-of.ts';
+import { type Box, boxOf, meet } from './boxes.ts';
+import type { PackSheets } from './pack-sheets.ts';
 
 export interface BlockPack {
   readonly project: string;
@@ -40,7 +42,6 @@ export interface PackedTree {
 }
 
 export type Fields = Readonly<Record<string, unknown>>;
-export type Box = readonly [west: number, south: number, east: number, north: number];
 
 /** Records of the project by layer; what a server of plain files does not give out is empty. */
 export interface PackRecords {
@@ -56,8 +57,9 @@ export interface PackSource {
   readonly project: Project;
   readonly layers: Layers;
   readonly records: PackRecords;
-  /** GeoTIFF to lay under the map; null without. */
-  readonly imagery: { readonly place: ProjectPlace; readonly path: string } | null;
+  /** GeoTIFFs to lay under the map, the first on top; null without. */
+  readonly imagery: { readonly place: ProjectPlace; readonly paths: readonly string[] } | null;
+  readonly sheets: PackSheets;
   /** False: visits stay here until they are given out as a file. */
   readonly takesVisits: boolean;
   /** Under which name the server knows this person. */
@@ -146,28 +148,9 @@ function hostsOf(trees: GeoJSON.FeatureCollection): readonly string[] {
   return [...counts].sort((a, b) => b[1] - a[1] || (a[0] < b[0] ? -1 : 1)).map(([host]) => host);
 }
 
-function boxOf(features: readonly GeoJSON.Feature[]): Box {
-  let [west, south, east, north] = [Infinity, Infinity, -Infinity, -Infinity];
-  const take = (part: unknown): void => {
-    if (!Array.isArray(part)) return;
-    if (typeof part[0] !== 'number') {
-      part.forEach(take);
-      return;
-    }
-    west = Math.min(west, part[0]);
-    east = Math.max(east, part[0]);
-    south = Math.min(south, part[1]);
-    north = Math.max(north, part[1]);
-  };
-  for (const { geometry } of features) if (geometry && 'coordinates' in geometry) take(geometry.coordinates);
-  return [west, south, east, north];
-}
-
 const widened = ([west, south, east, north]: Box): Box => [
   west - MARGIN_DEG,
   south - MARGIN_DEG,
   east + MARGIN_DEG,
   north + MARGIN_DEG,
 ];
-
-const meet = (a: Box, b: Box): boolean => a[0] <= b[2] && b[0] <= a[2] && a[1] <= b[3] && b[1] <= a[3];

@@ -1,9 +1,10 @@
 /** Where packs come from: the server that serves this page, or the invented sample town that lies beside it. */
 import type { LayerName } from '@crownfall/survey';
 import { servedResults } from '../../project/served-results.ts';
-import { type StoreHead, storeHead } from '../../project/store-api.ts';
+import { type StoreHead, servedImagery, storeHead } from '../../project/store-api.ts';
 import type { StoreFeature } from '../../reckoning/read-store.ts';
 import type { Fields, PackRecords, PackSource } from './block-pack.ts';
+import { servedSheets } from './pack-sheets.ts';
 
 /** Null when neither a server nor the sample town can be reached. */
 export async function packSource(wish: string | null): Promise<PackSource | null> {
@@ -17,10 +18,16 @@ export async function packSource(wish: string | null): Promise<PackSource | null
     project,
     layers,
     records: await servedRecords(head),
-    imagery: null,
+    imagery: head && picturesOf(head),
+    sheets: servedSheets(),
     takesVisits,
     asker: head?.asker.name ?? '',
   };
+}
+
+function picturesOf(head: StoreHead): PackSource['imagery'] {
+  const { imagery: paths, imageryPlace: place } = servedImagery(head);
+  return paths.length === 0 ? null : { place, paths };
 }
 
 async function servedRecords(head: StoreHead | null): Promise<PackRecords> {

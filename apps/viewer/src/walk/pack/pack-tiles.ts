@@ -1,7 +1,5 @@
-/** Imagery of the packed blocks: map tiles, cut once while there is a network, kept as pictures. */
-import type { ImageryAnswer, ImageryAsk } from '../../map/imagery.worker.ts';
-import type { ProjectPlace } from '../../project/project-files.ts';
-import type { Box } from './block-pack.ts';
+/** Which map tiles show the packed blocks. */
+import type { Box } from './boxes.ts';
 
 /** 0.3 to 0.07 m a pixel at 28° of latitude: kerbs and trunks show. */
 const ZOOMS = [17, 18, 19, 20] as const;
@@ -31,39 +29,9 @@ function row(lat: number, z: number): number {
   return Math.floor(((1 - Math.asinh(Math.tan(angle)) / Math.PI) / 2) * 2 ** z);
 }
 
-/** Cuts tiles out of the project's GeoTIFF, one after the other; tells how many are done. Null: the image cannot be laid under a map. */
-export async function tileCutter(
-  place: ProjectPlace,
-  path: string,
-): Promise<{ readonly cut: (tile: TileAddress) => Promise<Blob>; readonly close: () => void } | null> {
-  const worker = new Worker(new URL('../../map/imagery.worker.ts', import.meta.url), { type: 'module' });
-  let next = 0;
-  const ask = (what: Omit<ImageryAsk, 'id'>): Promise<ImageryAnswer> =>
-    new Promise((tell, fail) => {
-      const id = next++;
-      const hear = ({ data }: MessageEvent<ImageryAnswer>): void => {
-        if (data.id !== id) return;
-        worker.removeEventListener('message', hear);
-        if ('failed' in data) fail(new Error(data.failed));
-        else tell(data);
-      };
-      worker.addEventListener('message', hear);
-      worker.postMessage({ id, ...what } satisfies ImageryAsk);
-    });
-  const opened = await ask({ open: { place, path } }).catch(() => null);
-  if (!opened || !('bounds' in opened)) {
-    worker.terminate();
-    return null;
-  }
-  return {
-    cut: async (tile) => {
-      const answer = await ask({ tile });
-      if (!('tile' in answer)) throw new Error('The tile did not come.');
-      const canvas = new OffscreenCanvas(answer.tile.width, answer.tile.height);
-      canvas.getContext('2d')?.drawImage(answer.tile, 0, 0);
-      answer.tile.close();
-      return canvas.convertToBlob({ type: 'image/webp', quality: 0.75 });
-    },
-    close: () => worker.terminate(),
-  };
+/** Where a tile lies. */
+export function boxOfTile({ z, x, y }: TileAddress): Box {
+  const lon = (at: number): number => (at / 2 ** z) * 360 - 180;
+  const lat = (at: number): number => (Math.atan(Math.sinh(Math.PI * (1 - (2 * at) / 2 ** z))) * 180) / Math.PI;
+  return [lon(x), lat(y + 1), lon(x + 1), lat(y)];
 }

@@ -2,17 +2,16 @@
 import { openFile, type ProjectPlace } from '../../project/project-files.ts';
 import { startReckoner } from '../../reckoning/reckoner.ts';
 import type { Fields, PackSource } from './block-pack.ts';
+import { madeSheets } from './pack-sheets.ts';
 
 const NOTHING: GeoJSON.FeatureCollection = { type: 'FeatureCollection', features: [] };
 
 /** Null when its files cannot be reached. */
 export async function sampleTown(): Promise<PackSource | null> {
   const place: ProjectPlace = { kind: 'http', base: new URL('demo/', document.baseURI).href };
-  const opened = await startReckoner(() => {})
-    .ask('open', { place, edits: [] })
-    .catch(() => null);
+  const reckoner = startReckoner(() => {});
+  const opened = await reckoner.ask('open', { place, edits: [] }).catch(() => null);
   if (!opened || opened.stopped) return null;
-  const [path] = opened.imagery;
   const [ratings, bloom] = await Promise.all([table(place, 'ratings'), table(place, 'bloom')]);
   const water = await openFile(place, 'water.geojson').then((stream) => stream && new Response(stream).json());
   return {
@@ -20,7 +19,8 @@ export async function sampleTown(): Promise<PackSource | null> {
     project: opened.shown.project,
     layers: opened.shown.layers,
     records: { ratings, bloom, water: (water as GeoJSON.FeatureCollection | null) ?? NOTHING },
-    imagery: path === undefined ? null : { place, path },
+    imagery: opened.imagery.length === 0 ? null : { place, paths: opened.imagery },
+    sheets: madeSheets(reckoner),
     takesVisits: false,
     asker: '',
   };

@@ -1,8 +1,8 @@
 /** Choosing blocks while there is a network, and those that are on the phone. */
-import { useEffect, useState } from 'react';
+import { useEffect, useMemo, useState } from 'react';
 import { area } from '../../language/quantities.ts';
 import type { BlockSummary } from '../../project/project.ts';
-import { type PackSize, removePack, sizeOf, takeAlong } from '../doing/packing.ts';
+import { type PackSize, type PackWish, removePack, sizeOf, takeAlong } from '../doing/packing.ts';
 import { useShown, useUnits, useWalk, useWords } from '../doing/walk-session.ts';
 import { seenTrees, treesOf, type WalkState } from '../doing/walk-state.ts';
 import { startBlock } from '../doing/walking.ts';
@@ -16,9 +16,15 @@ const FIRST_BLOCKS = 12;
 export function BlocksScreen() {
   const packs = useShown((state) => state.packs);
   const source = useShown((state) => state.source);
+  const notice = useShown((state) => state.notice);
   const words = useWords();
   return (
     <main className="screen blocks">
+      {notice === '' ? null : (
+        <p className="warn" role="status">
+          {notice}
+        </p>
+      )}
       {packs.length > 0 ? (
         <section aria-labelledby="here-title">
           <h2 id="here-title">{words.blocks.here}</h2>
@@ -54,6 +60,7 @@ function PackCard({ pack }: { readonly pack: BlockPack }) {
         <button type="button" className="main" onClick={() => void startBlock(walk, pack.blockId)}>
           {words.blocks.walk}
         </button>
+        <SheetLink pack={pack} name={name} />
         <button
           type="button"
           className="icon"
@@ -64,6 +71,34 @@ function PackCard({ pack }: { readonly pack: BlockPack }) {
         </button>
       </div>
     </li>
+  );
+}
+
+/** The block's visit sheet as it was taken along. Saved, for not every phone shows PDF in its browser. */
+function SheetLink({ pack, name }: { readonly pack: BlockPack; readonly name: string }) {
+  const { database } = useWalk();
+  const { blocks } = useWords();
+  const [url, setUrl] = useState<string | null>(null);
+  const { project, blockId, packedAt } = pack;
+  // biome-ignore lint/correctness/useExhaustiveDependencies: packed anew, the sheet is another
+  useEffect(() => {
+    let isWanted = true;
+    let made = '';
+    void database.sheets.get([project, blockId]).then((row) => {
+      if (!row || !isWanted) return;
+      made = URL.createObjectURL(row.pdf);
+      setUrl(made);
+    });
+    return () => {
+      isWanted = false;
+      URL.revokeObjectURL(made);
+    };
+  }, [database, project, blockId, packedAt]);
+  if (url === null) return null;
+  return (
+    <a className="plain" href={url} download={`${blockId}.pdf`} aria-label={blocks.sheetOf(name)}>
+      {blocks.sheet}
+    </a>
   );
 }
 
@@ -80,7 +115,10 @@ function Choosing({ source }: { readonly source: PackSource }) {
   const [sought, seek] = useState('');
   const [all, showAll] = useState(false);
   const [withImagery, wantImagery] = useState(false);
-  const size = usePackSize(source, chosen, withImagery);
+  const language = useShown((state) => state.preferences.language);
+  const units = useUnits();
+  const wish = useMemo(() => ({ language, units, withImagery }), [language, units, withImagery]);
+  const size = usePackSize(source, chosen, wish);
   const found = source.project.blocks.filter((block) => matches(block, sought));
   const shown =
     all || sought !== '' ? found : found.filter(({ blockId }, i) => i < FIRST_BLOCKS || chosen.has(blockId));
@@ -147,19 +185,19 @@ function sizeShown(
 }
 
 /** Told before anything is taken. */
-function usePackSize(source: PackSource, chosen: ReadonlySet<string>, withImagery: boolean): PackSize | null {
+function usePackSize(source: PackSource, chosen: ReadonlySet<string>, wish: PackWish): PackSize | null {
   const [size, setSize] = useState<PackSize | null>(null);
   useEffect(() => {
     let isWanted = true;
     setSize(null);
     const timer = setTimeout(() => {
-      void sizeOf(source, chosen, withImagery).then((told) => isWanted && setSize(told));
+      void sizeOf(source, chosen, wish).then((told) => isWanted && setSize(told));
     }, 150);
     return () => {
       isWanted = false;
       clearTimeout(timer);
     };
-  }, [source, chosen, withImagery]);
+  }, [source, chosen, wish]);
   return size;
 }
 

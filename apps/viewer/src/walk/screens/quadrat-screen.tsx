@@ -8,8 +8,10 @@ import { goBack, useShown, useUnits, useWalk, useWords } from '../doing/walk-ses
 import { changeStop } from '../doing/walking.ts';
 import { Chips, ScreenHead } from '../parts/parts.tsx';
 import { pctOf } from '../parts/quantities-shown.ts';
+import { TakePhoto } from '../parts/take-photo.tsx';
+import type { MarkedPhoto } from '../stop/marked-photo.ts';
 import type { MeasuredQuadrat, ShareFound } from '../stop/stop.ts';
-import { PhotoQuadratPanel } from './photo-quadrat-panel.tsx';
+import { PhotoQuadratScreen } from './photo-quadrat-screen.tsx';
 import { PlaceOnMap } from './place-on-map.tsx';
 
 /** Frames of known side that are carried. */
@@ -26,6 +28,17 @@ export function QuadratScreen() {
   const sideM = units === 'us' ? side * METRES_PER_FOOT : side;
   const sideWords = Object.fromEntries(sides.map((each) => [each, quadrat.size(each, units === 'us' ? 'ft' : 'm')]));
   const keep = useKeep(sideM);
+  const [photo, setPhoto] = useState<MarkedPhoto | null>(null);
+  const take = (taken: MarkedPhoto | null): void => {
+    if (photo) URL.revokeObjectURL(photo.url);
+    setPhoto(taken);
+  };
+  const count = (): void => {
+    take(null);
+    setMethod('count');
+  };
+  if (photo)
+    return <PhotoQuadratScreen key={photo.url} photo={photo} sideM={sideM} keep={keep} take={take} count={count} />;
   return (
     <main className="tree-card over-map">
       <ScreenHead title={quadrat.title} />
@@ -48,7 +61,9 @@ export function QuadratScreen() {
         {method === 'count' ? (
           <Counting keep={keep} />
         ) : (
-          <PhotoQuadratPanel sideM={sideM} keep={keep} count={() => setMethod('count')} />
+          <div className="thumb-bar column">
+            <TakePhoto className="main wide" take={take} words={quadrat.takePhoto} />
+          </div>
         )}
       </div>
     </main>

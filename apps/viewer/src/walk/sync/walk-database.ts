@@ -11,8 +11,16 @@ export interface TileRow {
   readonly picture: Blob;
 }
 
+/** A block's visit sheet, as it was when the block was packed. */
+export interface SheetRow {
+  readonly project: string;
+  readonly blockId: string;
+  readonly pdf: Blob;
+}
+
 export class WalkDatabase extends Dexie {
   readonly packs!: Table<BlockPack, [string, string]>;
+  readonly sheets!: Table<SheetRow, [string, string]>;
   readonly tiles!: Table<TileRow, [string, string]>;
   readonly stops!: Table<Stop, string>;
   readonly visits!: Table<QueuedVisit, string>;
@@ -28,6 +36,17 @@ export class WalkDatabase extends Dexie {
       visits: 'visitId, [project+state]',
       photos: 'photoId, visitId, [project+state]',
       facts: 'name',
+    });
+    this.version(2).stores({ sheets: '[project+blockId]' });
+  }
+
+  /** Blocks with their sheets and the order of the day: all or nothing. */
+  async take(packs: readonly BlockPack[], sheets: readonly SheetRow[], day: readonly string[]): Promise<void> {
+    await this.transaction('rw', this.packs, this.sheets, this.facts, async () => {
+      await this.sheets.bulkDelete(packs.map(({ project, blockId }): [string, string] => [project, blockId]));
+      await this.packs.bulkPut([...packs]);
+      await this.sheets.bulkPut([...sheets]);
+      for (const { project } of packs.slice(0, 1)) await this.note(`day:${project}`, day);
     });
   }
 
