@@ -207,6 +207,7 @@ export const EN = {
     pdf: 'Report as PDF',
     html: 'Report as a page',
     drawing: 'Making the file …',
+    notFetched: 'What makes this file could not be fetched: try again with a network. Crowns and ratings need none.',
     crowns: 'Crowns (GeoJSON)',
     ratings: 'Ratings (CSV)',
     done: (file: string) => `${file} is with your downloads.`,

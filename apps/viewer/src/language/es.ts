@@ -195,6 +195,8 @@ export const ES: Words = {
     pdf: 'Informe en PDF',
     html: 'Informe como página',
     drawing: 'Preparando el archivo …',
+    notFetched:
+      'No se pudo obtener lo que hace este archivo: inténtelo de nuevo con red. Copas y evaluaciones no la necesitan.',
     crowns: 'Copas (GeoJSON)',
     ratings: 'Evaluaciones (CSV)',
     done: (file) => `${file} está en sus descargas.`,

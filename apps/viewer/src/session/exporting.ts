@@ -2,13 +2,13 @@
 
 import { CLEAN_BELOW_PCT } from '../map/stain-ramp.ts';
 import { paperOf, shownBlocks, unitsOf, wordsOf } from '../state/derived-state.ts';
-import { blocksCsv, blocksGeoJson, blocksGeopackage } from '../weigh/exported-blocks.ts';
-import { printedMap } from '../weigh/printed-map.ts';
 import type { Session } from './session.ts';
 
-export function exportBlocks(session: Session, format: 'geojson' | 'csv' | 'gpkg'): void {
+export async function exportBlocks(session: Session, format: 'geojson' | 'csv' | 'gpkg'): Promise<void> {
   const state = session.store.get();
-  if (!state.layers) return;
+  const writers = await fetched(session, import('../weigh/exported-blocks.ts'));
+  if (!state.layers || !writers) return;
+  const { blocksCsv, blocksGeoJson, blocksGeopackage } = writers;
   const shown = shownBlocks(state);
   if (format === 'geojson')
     save(session, 'blocks.geojson', 'application/geo+json', blocksGeoJson(state.layers.blocks, shown));
@@ -22,11 +22,12 @@ export function exportBlocks(session: Session, format: 'geojson' | 'csv' | 'gpkg
 export async function exportMap(session: Session): Promise<void> {
   const { store, map } = session;
   const { project } = store.get();
-  if (!map || !project) return;
+  const printing = await fetched(session, import('../weigh/printed-map.ts'));
+  if (!map || !project || !printing) return;
   const words = wordsOf(store.get());
   const asOf = project.run.asOf ?? String(project.season);
   const note = [words.exports.mapNote(asOf), ...(project.run.calibrated ? [] : [words.uncalibrated])].join('. ');
-  const picture = await printedMap(map, {
+  const picture = await printing.printedMap(map, {
     title: words.pageTitle(project.title),
     legend: words.legend.share,
     clean: words.legend.under(CLEAN_BELOW_PCT),
@@ -65,6 +66,14 @@ export async function exportLayer(session: Session, layer: 'crowns' | 'ratings')
   const text = await session.reckoner.ask('layerFile', layer);
   if (layer === 'crowns') save(session, 'crowns.geojson', 'application/geo+json', text);
   else save(session, 'ratings.csv', 'text/csv', text);
+}
+
+/** A part of the page that is fetched when it is first wanted; null, and a notice, when it cannot be. */
+async function fetched<Part>({ store }: Session, part: Promise<Part>): Promise<Part | null> {
+  return part.catch(() => {
+    store.change({ notice: wordsOf(store.get()).exports.notFetched });
+    return null;
+  });
 }
 
 export function save({ store }: Session, name: string, type: string, content: BlobPart): void {

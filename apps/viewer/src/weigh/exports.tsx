@@ -17,13 +17,13 @@ export function Exports() {
       <summary>{exports.title}</summary>
       <p className="lead">{exports.lead(shown)}</p>
       <div className="button-row">
-        <Button className="button" onPress={() => exportBlocks(session, 'geojson')}>
+        <Button className="button" onPress={() => void exportBlocks(session, 'geojson')}>
           {exports.geojson}
         </Button>
-        <Button className="button" onPress={() => exportBlocks(session, 'gpkg')}>
+        <Button className="button" onPress={() => void exportBlocks(session, 'gpkg')}>
           {exports.gpkg}
         </Button>
-        <Button className="button" onPress={() => exportBlocks(session, 'csv')}>
+        <Button className="button" onPress={() => void exportBlocks(session, 'csv')}>
           {exports.csv}
         </Button>
         <Button className="button" isDisabled={drawing} onPress={() => void make(() => exportMap(session))}>
