@@ -26,7 +26,7 @@ export { reckonGeometry } from './ground/reckon-geometry.ts';
 export type { BlockPreview, CrownPreview } from './live/crown-preview.ts';
 export { LiveAssessment } from './live/live-assessment.ts';
 export { type BlockWater, blockWater, type TreeWater, type WaterLine } from './plan/block-water.ts';
-export { type BloomCalendar, bloomCalendar, calendarFrom } from './plan/bloom-calendar-of.ts';
+export { type BloomCalendar, bloomCalendar, calendarFrom, type TreeBloom } from './plan/bloom-calendar-of.ts';
 export type { Address } from './plan/notice-list.ts';
 export { type OfferBook, type OfferOptions, offersOf } from './plan/offers-of.ts';
 export { type PlanOptions, planWork } from './plan/plan-work.ts';

@@ -26,6 +26,7 @@ export function bloomReport(calendar: BloomCalendar, file: string | undefined): 
     forecastSentence(calendar),
     '',
     ...layOut(COLUMNS, calendar.entries.map(row), WIDTH),
+    ...treeLines(calendar),
     '',
     'Windows are expectations. Look at the flowers before anything is done.',
     ...treatmentCautions('en'),
@@ -58,7 +59,19 @@ function row({ group, blockId, name, window, daysLeft }: CalendarEntry): string[
   ];
 }
 
-export function bloomJson({ title, season, asOf, forecast, entries }: BloomCalendar): unknown {
+const TREES_SHOWN = 12;
+
+/** Trees that were looked at by themselves. */
+function treeLines({ trees }: BloomCalendar): string[] {
+  if (trees.length === 0) return [];
+  const shown = trees.slice(0, TREES_SHOWN).map(({ treeId, blockId, state, bbch, seenOn }) => {
+    return `${treeId}${blockId === null ? '' : ` (${blockId})`} ${state}, BBCH ${bbch} on ${seenOn}`;
+  });
+  const more = trees.length - shown.length;
+  return ['', `Tree by tree: ${shown.join('; ')}${more > 0 ? `; and ${more} more, in --json` : ''}.`];
+}
+
+export function bloomJson({ title, season, asOf, forecast, entries, trees }: BloomCalendar): unknown {
   const fitted = forecast.possible
     ? {
         opening: forecast.opening,
@@ -83,6 +96,13 @@ export function bloomJson({ title, season, asOf, forecast, entries }: BloomCalen
       opens: window.opens,
       closes: window.closes,
       days_left: daysLeft,
+    })),
+    trees: trees.map(({ treeId, blockId, state, seenOn, bbch }) => ({
+      tree_id: treeId,
+      block_id: blockId,
+      bloom_state: state,
+      seen_on: seenOn,
+      bbch,
     })),
   };
 }

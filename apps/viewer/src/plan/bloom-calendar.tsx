@@ -1,5 +1,5 @@
 /** When each block's bloom can still be worked in: closing soon first, over last; each window as a bar on one scale of days. */
-import type { BloomCalendar as Calendar } from '@crownfall/assessment';
+import type { BloomCalendar as Calendar, TreeBloom } from '@crownfall/assessment';
 import { type CalendarEntry, dayRangeText } from '@crownfall/priority';
 import { BLOOM_WORDS } from '@crownfall/survey';
 import { useState } from 'react';
@@ -17,7 +17,7 @@ export function BloomCalendar({ calendar }: { readonly calendar: Calendar }) {
   const language = useApp((state) => state.preferences.language);
   const { plan: words } = useWords();
   const [all, setAll] = useState(false);
-  const { entries, forecast, asOf } = calendar;
+  const { entries, trees, forecast, asOf } = calendar;
   const bloom = BLOOM_WORDS[language];
   const scale = dayScale(entries, asOf);
   const foretold = forecast.possible
@@ -39,7 +39,13 @@ export function BloomCalendar({ calendar }: { readonly calendar: Calendar }) {
       ) : null}
       <ol>
         {entries.slice(0, all ? undefined : SHOWN_FIRST).map((entry) => (
-          <WindowRow key={entry.blockId} entry={entry} scale={scale} asOf={asOf} />
+          <WindowRow
+            key={entry.blockId}
+            entry={entry}
+            trees={trees.filter(({ blockId }) => blockId === entry.blockId)}
+            scale={scale}
+            asOf={asOf}
+          />
         ))}
       </ol>
       <div className="button-row">
@@ -58,14 +64,16 @@ export function BloomCalendar({ calendar }: { readonly calendar: Calendar }) {
 
 interface RowProps {
   readonly entry: CalendarEntry;
+  /** Looked at by themselves. */
+  readonly trees: readonly TreeBloom[];
   readonly scale: DayScale | null;
   readonly asOf: string;
 }
 
-function WindowRow({ entry, scale, asOf }: RowProps) {
+function WindowRow({ entry, trees, scale, asOf }: RowProps) {
   const session = useSession();
   const language = useApp((state) => state.preferences.language);
-  const { plan: words } = useWords();
+  const { plan: words, bloom: states } = useWords();
   const { blockId, name, group, window, daysLeft } = entry;
   const bloom = BLOOM_WORDS[language];
   const { opens, closes, seenOn, bbch } = window;
@@ -74,6 +82,7 @@ function WindowRow({ entry, scale, asOf }: RowProps) {
     opens && `${words.opens} ${dayRangeText(opens, bloom)}`,
     closes && `${words.closes} ${dayRangeText(closes, bloom)}`,
     seenOn !== null && words.seen(bbch ?? 0, seenOn),
+    ...trees.map(({ treeId, state }) => `${treeId}: ${states[state]}`),
   ];
   return (
     <li data-group={group}>

@@ -1,7 +1,7 @@
 /** The planner's second bench: what to do this season, under money, crew and bloom. */
 import { treatmentCautions } from '@crownfall/survey';
 import { useEffect } from 'react';
-import { hideWater, plan, showWater } from '../session/planning.ts';
+import { hideWater, lastOutcome, plan, showWater } from '../session/planning.ts';
 import { useApp, useSession, useWords } from '../session/session.ts';
 import { BloomCalendar } from './bloom-calendar.tsx';
 import { PlanConditions } from './plan-conditions.tsx';
@@ -14,6 +14,7 @@ export function PlanBench() {
   const project = useApp((state) => state.project);
   const planning = useApp((state) => state.planning);
   const blockId = useApp((state) => state.blockId);
+  const outcome = lastOutcome(planning);
   const words = useWords();
   // biome-ignore lint/correctness/useExhaustiveDependencies: figures that changed ask for a new plan
   useEffect(() => {
@@ -29,7 +30,7 @@ export function PlanBench() {
       <PlanConditions />
       {can === 'no' ? <p className="editing-state">{words.plan.noFiles}</p> : null}
       {planning.state === 'soon' || (can === 'soon' && planning.state === 'none') ? (
-        <p className="editing-state" role="status">
+        <p className={outcome ? 'editing-state over-plan' : 'editing-state'} role="status">
           {words.plan.soon}
         </p>
       ) : null}
@@ -38,19 +39,15 @@ export function PlanBench() {
           {words.plan.failed(planning.why)}
         </p>
       ) : null}
-      {planning.state === 'made' ? (
+      {outcome ? (
         <>
-          {planning.outcome.plan.feasible ? (
-            <PlanMade plan={planning.outcome.plan} />
-          ) : (
-            <NoPlanMade plan={planning.outcome.plan} />
-          )}
-          {planning.outcome.notRead.map((why) => (
+          {outcome.plan.feasible ? <PlanMade plan={outcome.plan} /> : <NoPlanMade plan={outcome.plan} />}
+          {outcome.notRead.map((why) => (
             <p key={why} className="editing-state" role="alert">
               {words.plan.notRead(why)}
             </p>
           ))}
-          <BloomCalendar calendar={planning.outcome.calendar} />
+          <BloomCalendar calendar={outcome.calendar} />
         </>
       ) : null}
     </>

@@ -115,6 +115,7 @@ describe('the bloom calendar on the screen', () => {
       entry('B1', 'open', '2026-05-12', '2026-05-29'),
       entry('B3', 'over', '2026-05-01', '2026-05-11'),
     ],
+    trees: [{ treeId: 'T9', blockId: 'B2', state: 'open', seenOn: '2026-05-19', bbch: 65 }],
   } as const;
 
   test.each(LANGUAGES)(
@@ -127,6 +128,7 @@ describe('the bloom calendar on the screen', () => {
       expect(at[1]).toBeGreaterThan(at[0]);
       expect(text).toContain(`2026-05-22 (${words.from.seen})`);
       expect(text).toContain(words.refusals['no-temperatures']);
+      expect(text).toContain(language === 'en' ? 'T9: open' : 'T9: abierta');
     },
   );
 });

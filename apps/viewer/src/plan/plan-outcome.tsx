@@ -7,6 +7,7 @@ import { area, grouped, percent } from '../language/quantities.ts';
 import { useApp, useUnits, useWords } from '../session/session.ts';
 import { money, rangeText } from './amounts.ts';
 import { BeforeTreating } from './before-treating.tsx';
+import { MustDo } from './block-wishes.tsx';
 import { DistrictTable } from './district-table.tsx';
 import { FrontierChart } from './frontier-chart.tsx';
 import { PlanExports } from './plan-exports.tsx';
@@ -22,7 +23,12 @@ export function NoPlanMade({ plan }: { readonly plan: NoPlan }) {
       <ul>
         {plan.clash.map((constraint) => {
           const text = describeConstraint(constraint, plan.currency, language);
-          return <li key={text}>{text}</li>;
+          return (
+            <li key={text}>
+              {text}
+              {constraint.kind === 'must-do' ? <MustDo blockId={constraint.blockId} /> : null}
+            </li>
+          );
         })}
       </ul>
     </section>

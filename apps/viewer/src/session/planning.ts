@@ -1,6 +1,8 @@
 /** The season's plan follows its settings: money, crew, prices, conditions, files; and what lies about the chosen block. */
 import type { PlanSettings } from '@crownfall/survey';
 import type { GivenFiles } from '../reckoning/plan-files.ts';
+import type { PlanOutcome } from '../reckoning/plan-maker.ts';
+import type { AppState } from '../state/app-state.ts';
 import { planSettingsOf } from '../state/derived-state.ts';
 import { saveDraft } from './drawing.ts';
 import type { Session } from './session.ts';
@@ -27,7 +29,7 @@ export async function plan(session: Session): Promise<void> {
     const settings = planSettingsOf(store.get());
     const { project, planFiles: given } = store.get();
     if (!settings) return;
-    store.change({ planning: { state: 'soon' } });
+    store.change(({ planning: before }) => ({ planning: { state: 'soon', last: lastOutcome(before) } }));
     const planning = await reckoner.ask('plan', { settings, given }).then(
       (outcome) => ({ state: 'made', outcome }) as const,
       (error: Error) => ({ state: 'failed', why: error.message }) as const,
@@ -38,9 +40,17 @@ export async function plan(session: Session): Promise<void> {
   }
 }
 
+/** What there is to show: the plan that was made, or the one before while the next is looked for. */
+export function lastOutcome(planning: AppState['planning']): PlanOutcome | null {
+  if (planning.state === 'made') return planning.outcome;
+  return planning.state === 'soon' ? planning.last : null;
+}
+
 /** Water, drains and wells about the chosen block; none without a plan. */
 export async function showWater({ store, reckoner }: Session): Promise<void> {
   const { blockId, planning } = store.get();
+  // While a plan is looked for, the last one's surroundings stay.
+  if (planning.state === 'soon' && planning.last) return;
   const isPlanned = planning.state === 'made' && blockId !== null;
   const blockWater = isPlanned ? await reckoner.ask('water', blockId).catch(() => null) : null;
   if (store.get().blockId === blockId) store.change({ blockWater });

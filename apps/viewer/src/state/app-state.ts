@@ -41,7 +41,9 @@ export interface Filters {
 
 /** The season's plan: asked for, made, or why there is none. */
 type Planning =
-  | { readonly state: 'none' | 'soon' }
+  | { readonly state: 'none' }
+  /** What was made last is still shown. */
+  | { readonly state: 'soon'; readonly last: PlanOutcome | null }
   | { readonly state: 'made'; readonly outcome: PlanOutcome }
   | { readonly state: 'failed'; readonly why: string };
 

@@ -85,15 +85,13 @@ export function bloomPanel(facts: VisitFacts, room: PanelRoom): Panel {
   return below(head, [`${words.bloomMeans[block.bloomState]} ${seen}.`], room, facts);
 }
 
-/** Longest list of reasons or findings on a sheet; the rest is counted. */
-const MOST_TOLD = 5;
-
 export function reasonsPanel(facts: VisitFacts, room: PanelRoom): Panel {
   const { reasons, words, language } = facts;
   if (reasons === undefined) return { items: [], bottomMm: room.topMm };
   if (reasons.length === 0) return below({ items: [], bottomMm: room.topMm }, [words.nothingAgainst], room, facts);
   const told = reasons.map((reason) => `– ${describeReason(reason, language).what}`);
-  return below(heading(words.against, room, facts), atMost(told, facts, MOST_TOLD), room, facts);
+  // Whatever forbids a treatment is told, however long the list.
+  return below(heading(words.against, room, facts), told, room, facts);
 }
 
 export function findingsPanel(facts: VisitFacts, room: PanelRoom, most: number): Panel {
