@@ -1,16 +1,7 @@
 /** Whose stain it is: each cell's stained area split among the crowns above it in proportion to their doses. */
-import { unranged } from './area-columns.ts';
 import { BalancedSums } from './balanced-sum.ts';
-import type { CrownFigures } from './figures.ts';
+import type { CrownColumns } from './crown-columns.ts';
 import type { StainRuns } from './stain-runs.ts';
-
-/** One row for each zone; m². Drip line and fallout are the crown's own, overlaps with other crowns not removed. */
-export interface CrownColumns {
-  readonly driplineM2: Float64Array;
-  readonly falloutM2: Float64Array;
-  /** Attributed. */
-  readonly stainedM2: Float64Array;
-}
 
 /** The stained area of a block that is attributed to a zone, in compressed form: only pairs with a stain. */
 export interface BlameColumns {
@@ -39,7 +30,11 @@ export function crownAreas({ zone, crowns }: StainRuns, zones: number): CrownCol
 }
 
 /** The attribution by block as well: who stains this block, and by how much. Pairs with nothing attributed are left out. */
-export function blameByBlock({ crownStart, zone, crowns }: StainRuns, { start, run }: BlockRuns, zones: number) {
+export function blameByBlock(
+  { crownStart, zone, crowns }: StainRuns,
+  { start, run }: BlockRuns,
+  zones: number,
+): BlameColumns {
   const made = { block: [] as number[], zone: [] as number[], stainedM2: [] as number[] };
   const sums = new BalancedSums(zones);
   const rowOf = new Int32Array(zones).fill(-1);
@@ -65,20 +60,10 @@ export function blameByBlock({ crownStart, zone, crowns }: StainRuns, { start, r
     }
     sums.clear(count);
   }
-  const rows: BlameColumns = {
+  return {
     block: new Int32Array(made.block),
     zone: new Int32Array(made.zone),
     stainedM2: new Float64Array(made.stainedM2),
-  };
-  return rows;
-}
-
-/** One row of the columns as figures, without ranges. */
-export function crownFiguresAt(columns: CrownColumns, zone: number): CrownFigures {
-  return {
-    driplineM2: columns.driplineM2[zone],
-    falloutM2: columns.falloutM2[zone],
-    stainedM2: unranged(columns.stainedM2[zone]),
   };
 }
 

@@ -1,5 +1,5 @@
 export { type AreaColumns, figuresAt, unranged } from './area-columns.ts';
-export { type BlameColumns, blockKey, type CrownColumns, crownFiguresAt } from './attribution.ts';
+export { type BlameColumns, blockKey } from './attribution.ts';
 export { BalancedSums, balancedSum } from './balanced-sum.ts';
 export {
   calibrate,
@@ -16,6 +16,7 @@ export type {
   FittedQuadrat,
 } from './calibration/calibration.ts';
 export { equivalentDose, meanDose, type QuadratDose } from './calibration/quadrat-dose.ts';
+export { type CrownColumns, crownFiguresAt } from './crown-columns.ts';
 export { layerShares, treeDoses } from './dose.ts';
 export type { CrownFigures, PavementFigures, Ranged } from './figures.ts';
 export { type LedgerKeys, ledgersOf, reckonLedgers, type StainLedgers } from './ledgers.ts';

@@ -1,7 +1,7 @@
 import { PAVEMENT_KINDS } from '@crownfall/survey';
 import { describe, expect, test } from 'vitest';
 import { figuresAt } from './area-columns.ts';
-import { crownFiguresAt } from './attribution.ts';
+import { crownFiguresAt } from './crown-columns.ts';
 import { type HandCell, handLedger } from './hand-ledger.ts';
 import { reckonLedgers } from './ledgers.ts';
 import type { DoseField } from './stained-share.ts';

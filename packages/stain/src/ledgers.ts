@@ -1,15 +1,8 @@
 /** All figures of the stain at once: by piece, block, block and kind, crown, and in total. */
 import { PAVEMENT_KINDS } from '@crownfall/survey';
 import { type AreaColumns, areasBy } from './area-columns.ts';
-import {
-  type BlameColumns,
-  type BlockRuns,
-  blameByBlock,
-  blockKey,
-  type CrownColumns,
-  crownAreas,
-  runsByBlock,
-} from './attribution.ts';
+import { type BlameColumns, type BlockRuns, blameByBlock, blockKey, crownAreas, runsByBlock } from './attribution.ts';
+import type { CrownColumns } from './crown-columns.ts';
 import { type StainRuns, stainRuns } from './stain-runs.ts';
 import type { DoseField } from './stained-share.ts';
 

@@ -4,8 +4,8 @@
  */
 import type { PieceCells } from '@crownfall/geometry';
 import type { AreaColumns } from './area-columns.ts';
-import type { CrownColumns } from './attribution.ts';
 import { BalancedSums } from './balanced-sum.ts';
+import type { CrownColumns } from './crown-columns.ts';
 import { checkDoses, type DoseField } from './stained-share.ts';
 
 export interface StainRuns {
