@@ -143,7 +143,13 @@ describe.skipIf(chromium === undefined)('the forester', () => {
 });
 
 /** Of what a first visit loads: the page, its code and its worker's, the figures, the records. */
-const FIRST_VISIT = ['/assets/index-', '/assets/reckoner.worker-', '/api/assessment', '/crowns.geojson', '/ratings.csv'];
+const FIRST_VISIT = [
+  '/assets/index-',
+  '/assets/reckoner.worker-',
+  '/api/assessment',
+  '/crowns.geojson',
+  '/ratings.csv',
+];
 
 /** 40 % browned, frass, moderate galls, then on to the next tree. */
 async function rateByKeys(page: Page): Promise<void> {
