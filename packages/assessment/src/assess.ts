@@ -77,9 +77,18 @@ export function reckonProject(input: ProjectInput, progress: Progress = noProgre
 /** Everything before the overlay: for a caller who shares the overlay out with `overlayJob(sceneOf(placed))`. */
 export function placeProject(input: ProjectInput, progress: Progress = noProgress): Placed | Stopped {
   progress('survey', 0, 1);
-  const { survey, settings, findings } = readSurvey(input);
-  if (stops(findings)) return { stopped: true, findings };
+  const read = readSurvey(input);
+  if (stops(read.findings)) return { stopped: true, findings: read.findings };
   progress('survey', 1, 1);
+  return placedAsRead(input, read, progress);
+}
+
+/** What can be placed, whatever the findings. */
+export function placedAsRead(
+  input: ProjectInput,
+  { survey, settings, findings }: ReturnType<typeof readSurvey>,
+  progress: Progress,
+): Placed {
   const ground = placeGround(survey, settings, progress);
   progress('overlay', 0, 1);
   return { input, survey, settings, findings, ground };

@@ -24,7 +24,7 @@ export { type DrawnRanges, expectDraws, gatherDraws, LEAST_DRAWS, MOST_DRAWS } f
 export type { BlockSource, Ground, GroundBlock, GroundCrown, GroundPavement } from './ground/ground.ts';
 export { reckonGeometry } from './ground/reckon-geometry.ts';
 export type { BlockPreview, CrownPreview } from './live/crown-preview.ts';
-export { LiveAssessment } from './live/live-assessment.ts';
+export { type Begun, LiveAssessment } from './live/live-assessment.ts';
 export { type BlockWater, blockWater, type TreeWater, type WaterLine } from './plan/block-water.ts';
 export { type BloomCalendar, bloomCalendar, calendarFrom, type TreeBloom } from './plan/bloom-calendar-of.ts';
 export type { Address } from './plan/notice-list.ts';

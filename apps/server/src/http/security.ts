@@ -21,7 +21,9 @@ export const securityHeaders = (background: string | null): Readonly<Record<stri
   ].join('; '),
   'x-content-type-options': 'nosniff',
   'referrer-policy': 'no-referrer',
+  // With the next line: lets the page's workers share memory.
   'cross-origin-opener-policy': 'same-origin',
+  'cross-origin-embedder-policy': 'require-corp',
   'cross-origin-resource-policy': 'same-origin',
 });
 

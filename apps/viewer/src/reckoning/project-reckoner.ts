@@ -1,6 +1,7 @@
 /** A project with its edits, kept reckoned. Runs in the worker; knows nothing of one. */
 import {
   type Assessment,
+  type Begun,
   type CrownPreview,
   LiveAssessment,
   type Progress,
@@ -56,10 +57,10 @@ export class ProjectReckoner {
   /** With weights and levels for previews; results keep the project's own, which the page ranks anew by itself. */
   #moved: PrioritySettings | null = null;
 
-  constructor(input: ProjectInput, progress?: Progress, versions: Versions = new Map()) {
+  constructor(input: ProjectInput, progress?: Progress, versions: Versions = new Map(), begun?: Begun) {
     this.#base = input;
     this.#versions = new Map(versions);
-    this.#live = new LiveAssessment(input, progress);
+    this.#live = new LiveAssessment(input, progress, begun);
     this.#priority = this.#live.settings.priority;
     this.#ratings = new RatingBook(this.#live.settings);
     const names = crownNames(input);

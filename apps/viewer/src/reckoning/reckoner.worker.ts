@@ -1,5 +1,7 @@
 /** The worker that holds the reckoned project, so that the page never waits for a figure. */
+import type { Progress } from '@crownfall/assessment';
 import type { ProjectPlace } from '../project/project-files.ts';
+import { begunInThreads } from './begun-in-threads.ts';
 import type { Answer, Ask, Opened, Question, Questions } from './messages.ts';
 import { type GivenFiles, type PlanFiles, planFiles } from './plan-files.ts';
 import { ProjectReckoner } from './project-reckoner.ts';
@@ -55,11 +57,8 @@ async function openProject({ place: from, edits }: Questions['open']['asked']): 
   tell({ loaded: performance.getEntriesByType('resource').map(({ name }) => name) });
   const stops = input.findings.filter(({ effect }) => effect === 'stops');
   if (stops.length > 0) return { stopped: true, findings: stops };
-  const made = new ProjectReckoner(
-    input,
-    (stage, done, total) => tell({ progress: stage, share: done / total }),
-    versions,
-  );
+  const progress: Progress = (stage, done, total) => tell({ progress: stage, share: done / total });
+  const made = new ProjectReckoner(input, progress, versions, await begunInThreads(input, progress));
   if (made.stopping.length > 0) return { stopped: true, findings: made.stopping };
   reckoner = made;
   place = from;

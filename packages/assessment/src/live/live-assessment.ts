@@ -3,7 +3,7 @@
  * severities that they touch, changed weights only the ranking; sums are taken anew over all of it. What it answers equals
  * {@link assess} on the edited input (tested).
  */
-import type { Finding } from '@crownfall/geometry';
+import type { Finding, OverlayLedger } from '@crownfall/geometry';
 import {
   asOfDay,
   type PlanSettings,
@@ -16,8 +16,7 @@ import {
   type Survey,
   type Tree,
 } from '@crownfall/survey';
-import type { Reckoned } from '../assess.ts';
-import { placeGround } from '../ground/reckon-geometry.ts';
+import { type Placed, placedAsRead, type Reckoned } from '../assess.ts';
 import { noProgress, type Progress } from '../progress.ts';
 import { RankBook, type Ranking } from '../rank-stage.ts';
 import type { Assessment } from '../result.ts';
@@ -27,6 +26,12 @@ import { type CrownPreview, CrownPreviewer } from './crown-preview.ts';
 import { LiveGround, type Standing } from './live-ground.ts';
 import { LiveOverlayState } from './live-overlay-state.ts';
 import { LiveStain } from './live-stain.ts';
+
+/** A job that has begun elsewhere: placed, and its overlay where other threads have reckoned it. */
+export interface Begun {
+  readonly placed: Placed;
+  readonly overlay?: OverlayLedger;
+}
 
 /** What follows from the records; a stage that is null is reckoned when it is next asked for. */
 interface Known {
@@ -54,18 +59,17 @@ export class LiveAssessment {
   #assessment: Assessment | undefined;
   #previewer: CrownPreviewer | null = null;
 
-  constructor(input: ProjectInput, progress: Progress = noProgress) {
-    const { survey, settings, findings } = readSurvey(input);
+  constructor(input: ProjectInput, progress: Progress = noProgress, begun?: Begun) {
+    const placed = begun?.placed ?? placedAsRead(input, readSurvey(input), progress);
+    const { survey, settings, findings, ground } = placed;
     this.stopping = findings.filter(({ effect }) => effect === 'stops');
     this.#input = input;
     this.#findings = findings;
     this.#records = survey;
     this.#settings = settings;
-    const placed = placeGround(survey, settings, progress);
-    progress('overlay', 0, 1);
-    this.#state = new LiveOverlayState(placed, settings, survey.trees);
+    this.#state = new LiveOverlayState(ground, settings, survey.trees, begun?.overlay);
     progress('overlay', 1, 1);
-    this.#ground = new LiveGround(placed, this.#state);
+    this.#ground = new LiveGround(ground, this.#state);
     this.#severities = new SeverityBook(settings);
     this.#stain = new LiveStain(this.#ground, this.#state, settings);
     this.#ranks = new RankBook(this.#ground.fixed, survey, settings.priority);

@@ -2,7 +2,7 @@
  * The overlay of a project that is being edited. Each tree keeps a slot of its own in the live overlay for good, so that a
  * crown can go and come back; the stages read the crowns that stand, numbered in the order of their slots.
  */
-import { type FalloutZone, falloutZone, LiveOverlay } from '@crownfall/geometry';
+import { type FalloutZone, falloutZone, LiveOverlay, type OverlayLedger } from '@crownfall/geometry';
 import type { Settings, Tree } from '@crownfall/survey';
 import { type PlacedCrown, placeCrowns } from '../ground/place-crowns.ts';
 import type { PlacedGround } from '../ground/reckon-geometry.ts';
@@ -23,10 +23,10 @@ export class LiveOverlayState {
   #changed = new Set<number>();
   #shown: number | null = null;
 
-  constructor(placed: PlacedGround, settings: Settings, trees: readonly Tree[]) {
+  constructor(placed: PlacedGround, settings: Settings, trees: readonly Tree[], ledger?: OverlayLedger) {
     this.#placed = placed;
     this.#settings = settings;
-    this.overlay = new LiveOverlay(overlayInput(placed, settings));
+    this.overlay = new LiveOverlay(overlayInput(placed, settings), ledger);
     this.crowns = [...placed.crowns];
     this.#trees = placed.crowns.map(({ tree }) => tree);
     placed.crowns.forEach((crown, slot) => void this.#slotOf.set(crown.tree.treeId, slot));

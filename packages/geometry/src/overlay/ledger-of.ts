@@ -1,4 +1,4 @@
-/** The cells of all pieces, put together in the order of pieces. */
+/** The cells of all pieces, put together in the order of pieces, and taken apart again. */
 import type { OverlayLedger } from './ledger.ts';
 import { NO_CELLS, type PieceCells } from './piece-cells.ts';
 
@@ -35,4 +35,26 @@ export function ledgerOf(cells: readonly (PieceCells | undefined)[]): OverlayLed
     entry += zone.length;
   }
   return ledger;
+}
+
+/** The cells of each of `pieceCount` pieces: views into a ledger, which must not change. */
+export function cellsByPiece(ledger: OverlayLedger, pieceCount: number): PieceCells[] {
+  const cells = new Array<PieceCells>(pieceCount).fill(NO_CELLS);
+  for (let from = 0; from < ledger.cellCount; ) {
+    const piece = ledger.piece[from];
+    let to = from + 1;
+    while (to < ledger.cellCount && ledger.piece[to] === piece) {
+      to++;
+    }
+    const [entry, end] = [ledger.coverStart[from], ledger.coverStart[to]];
+    cells[piece] = {
+      block: ledger.block.subarray(from, to),
+      areaM2: ledger.areaM2.subarray(from, to),
+      coverStart: ledger.coverStart.subarray(from, to + 1).map((start) => start - entry),
+      zone: ledger.zone.subarray(entry, end),
+      layer: ledger.layer.subarray(entry, end),
+    };
+    from = to;
+  }
+  return cells;
 }

@@ -59,7 +59,10 @@ describe('edits', () => {
       [Float64Array.of(-99, -99, half, -99, half, 199, -99, 199)],
       [Float64Array.of(half, -99, 199, -99, 199, 199, half, 199)],
     ];
-    const live = new LiveOverlay({ zones, pieces, blocks });
+    // Begun from the ledger of another thread, as from the start.
+    const begun = { zones, pieces, blocks };
+    const live = new LiveOverlay(begun, reckonOverlay(begun));
+    expect(live.ledger()).toEqual(new LiveOverlay(begun).ledger());
     for (let edit = 1; edit <= EDITS; edit++) {
       const removes = next() < 0.15;
       if (next() < 0.7) {

@@ -4,7 +4,7 @@
  */
 import type { Region } from '../ring.ts';
 import type { FalloutZone, OverlayInput, OverlayLedger } from './ledger.ts';
-import { ledgerOf } from './ledger-of.ts';
+import { cellsByPiece, ledgerOf } from './ledger-of.ts';
 import { NO_CELLS, type PieceCells } from './piece-cells.ts';
 import { PieceReckoner } from './piece-reckoner.ts';
 import { Scene } from './scene.ts';
@@ -24,13 +24,18 @@ import { Scene } from './scene.ts';
 export class LiveOverlay {
   private readonly scene: Scene;
   private readonly reckoner = new PieceReckoner();
-  private readonly cellsOf: PieceCells[] = [];
+  private readonly cellsOf: PieceCells[];
   private zoneCount: number;
 
-  constructor(input: OverlayInput) {
+  /** `ledger`: that of the very input, where other threads have reckoned it. */
+  constructor(input: OverlayInput, ledger?: OverlayLedger) {
     this.scene = new Scene(input);
     this.zoneCount = 'count' in input.zones ? input.zones.count : input.zones.length;
-    this.cellsOf.length = input.pieces.length;
+    if (ledger) {
+      this.cellsOf = cellsByPiece(ledger, input.pieces.length);
+      return;
+    }
+    this.cellsOf = new Array<PieceCells>(input.pieces.length);
     for (const piece of this.scene.piecesBySpace()) {
       this.cellsOf[piece] = this.reckoner.cells(this.scene, piece);
     }
