@@ -3,7 +3,7 @@ import type { Progress } from '@crownfall/assessment';
 import type { ProjectPlace } from '../project/project-files.ts';
 import { begunInThreads } from './begun-in-threads.ts';
 import type { Answer, Ask, Opened, Question, Questions } from './messages.ts';
-import { type GivenFiles, type PlanFiles, planFiles } from './plan-files.ts';
+import type { GivenFiles, PlanFiles } from './plan-files.ts';
 import { ProjectReckoner } from './project-reckoner.ts';
 import { readInput } from './read-input.ts';
 
@@ -73,7 +73,11 @@ function filesBeside(addresses: string, given: GivenFiles): Promise<PlanFiles> {
   // Files given are copies with every question: the same file has the same name, size and day.
   const marks = [given.temperatures, given.addresses].map((file) => file && [file.name, file.size, file.lastModified]);
   const key = JSON.stringify([named, marks]);
-  if (beside?.at !== place || beside.key !== key) beside = { at: place, key, files: planFiles(place, named, given) };
+  const at = place;
+  if (beside?.at !== at || beside.key !== key) {
+    const files = import('./plan-files.ts').then(({ planFiles }) => planFiles(at, named, given));
+    beside = { at, key, files };
+  }
   return beside.files;
 }
 
