@@ -1,47 +1,55 @@
-/** The ratings that count on a day, by tree, kept while ratings come and go. */
+/** The ratings of a season that count on a day, by tree, kept while ratings come and go and days pass. */
 import type { Rating, Survey } from '../records.ts';
 
 const NONE: readonly Rating[] = [];
 
 export class RatingsByTree {
-  readonly #counts: (rating: Rating) => boolean;
   readonly #byTree = new Map<string, readonly Rating[]>();
   #ratings: readonly Rating[] = [];
-
-  constructor({ season, ratings }: Pick<Survey, 'season' | 'ratings'>, asOf: string) {
-    const year = `${season}-`;
-    this.#counts = ({ ratedOn }) => ratedOn.startsWith(year) && ratedOn <= asOf;
-    this.become(ratings);
-  }
+  #season = '';
+  #asOf = '';
 
   of(treeId: string): readonly Rating[] {
     return this.#byTree.get(treeId) ?? NONE;
   }
 
-  /** Takes these ratings instead; answers the trees of which others count now. */
-  become(ratings: readonly Rating[]): ReadonlySet<string> {
+  /** Takes these ratings, and this season and day, instead; answers the trees of which others count now. */
+  become({ season, ratings }: Pick<Survey, 'season' | 'ratings'>, asOf: string): ReadonlySet<string> {
+    const [was, now] = [countsIn(this.#season, this.#asOf), countsIn(`${season}-`, asOf)];
+    const sameDay = this.#season === `${season}-` && this.#asOf === asOf;
     const before = this.#ratings;
     this.#ratings = ratings;
+    this.#season = `${season}-`;
+    this.#asOf = asOf;
     const same = commonEnds(before, ratings);
     const gone = new Set(before.slice(same.first, before.length - same.last));
+    const come = ratings.slice(same.first, ratings.length - same.last).filter((rating) => !gone.delete(rating));
     const trees = new Set<string>();
-    const come: Rating[] = [];
-    for (const rating of ratings.slice(same.first, ratings.length - same.last))
-      if (!gone.delete(rating) && this.#counts(rating)) come.push(rating);
-    for (const rating of gone) {
-      if (!this.#counts(rating)) continue;
-      trees.add(rating.treeId);
-      this.#byTree.set(
-        rating.treeId,
-        this.of(rating.treeId).filter((each) => each !== rating),
-      );
-    }
-    for (const rating of come) {
-      trees.add(rating.treeId);
-      this.#byTree.set(rating.treeId, [...this.of(rating.treeId), rating]);
-    }
+    for (const rating of gone) if (was(rating)) this.#remove(rating, trees);
+    if (!sameDay)
+      for (const rating of before) {
+        if (gone.has(rating) || was(rating) === now(rating)) continue;
+        if (now(rating)) this.#add(rating, trees);
+        else this.#remove(rating, trees);
+      }
+    for (const rating of come) if (now(rating)) this.#add(rating, trees);
     return trees;
   }
+
+  #add(rating: Rating, trees: Set<string>): void {
+    trees.add(rating.treeId);
+    this.#byTree.set(rating.treeId, [...this.of(rating.treeId), rating]);
+  }
+
+  #remove(rating: Rating, trees: Set<string>): void {
+    trees.add(rating.treeId);
+    const left = this.of(rating.treeId).filter((each) => each !== rating);
+    this.#byTree.set(rating.treeId, left);
+  }
+}
+
+function countsIn(season: string, asOf: string): (rating: Rating) => boolean {
+  return ({ ratedOn }) => ratedOn.startsWith(season) && ratedOn <= asOf;
 }
 
 /** How many entries two lists have in common at their beginnings, and at their ends beyond those. */

@@ -27,8 +27,7 @@ interface Entry {
 
 /** What was read last; entries by position among the trees. */
 interface Read {
-  readonly records: Records;
-  readonly asOf: string;
+  readonly trees: readonly Tree[];
   readonly entries: readonly Entry[];
   readonly groups: ReadonlyMap<string, SeverityGroup>;
   readonly borrowing: ReadonlyMap<string, Borrowed>;
@@ -38,24 +37,22 @@ interface Read {
 export class SeverityBook {
   readonly #settings: Settings;
   readonly #hostKeys = new Map<string | undefined, string>();
-  #ratings: RatingsByTree;
+  readonly #ratings = new RatingsByTree();
   #last: Read | null = null;
 
   constructor(settings: Settings) {
     this.#settings = settings;
-    this.#ratings = new RatingsByTree({ season: 0, ratings: [] }, '');
   }
 
   /** Severity of every tree on the day `asOf`; see `severityOfTrees`. */
   read(records: Records, asOf: string): SeverityReading {
     if (!isIsoDay(asOf)) throw new RangeError(`asOf: expected a day as YYYY-MM-DD, got ${asOf}`);
     const last = this.#last;
-    const follows = last?.asOf === asOf && last.records.season === records.season;
-    if (!follows) this.#ratings = new RatingsByTree(records, asOf);
-    const changed = follows ? this.#ratings.become(records.ratings) : null;
-    if (last && changed && sameHosts(last.records.trees, records.trees)) {
-      this.#last = changed.size === 0 ? { ...last, records } : this.#follow(last, records, changed);
-    } else this.#last = this.#begin(records, asOf, last && changed ? knownTrees(last, changed) : new Map());
+    const changed = this.#ratings.become(records, asOf);
+    if (last === null) this.#last = this.#begin(records.trees, new Map());
+    else if (!sameHosts(last.trees, records.trees)) this.#last = this.#begin(records.trees, knownTrees(last, changed));
+    else if (changed.size > 0) this.#last = this.#follow(last, records.trees, changed);
+    else this.#last = { ...last, trees: records.trees };
     return this.#last.reading;
   }
 
@@ -65,8 +62,7 @@ export class SeverityBook {
   }
 
   /** `known`: of trees whose ratings are those of the last reading. */
-  #begin(records: Records, asOf: string, known: ReadonlyMap<string, Entry>): Read {
-    const { trees } = records;
+  #begin(trees: readonly Tree[], known: ReadonlyMap<string, Entry>): Read {
     const own = trees.map(({ treeId }) => known.get(treeId)?.own ?? this.#own(treeId));
     const groups = hostGroups(
       trees
@@ -78,14 +74,14 @@ export class SeverityBook {
       const entry = known.get(tree.treeId);
       return entry?.own.member && entry.group === this.#keyOf(tree) ? entry : this.#entry(tree, own[at], borrowing);
     });
-    return { records, asOf, entries, groups, borrowing, reading: readingOf(entries, groups) };
+    return { trees, entries, groups, borrowing, reading: readingOf(entries, groups) };
   }
 
   /** The same trees, ratings of some `changed`. */
-  #follow(last: Read, records: Records, changed: ReadonlySet<string>): Read {
+  #follow(last: Read, trees: readonly Tree[], changed: ReadonlySet<string>): Read {
     const groups = new Map(last.groups);
     const own = last.entries.map((entry, at) => {
-      const { treeId } = records.trees[at];
+      const { treeId } = trees[at];
       if (!changed.has(treeId)) return entry.own;
       const now = this.#own(treeId);
       const group = groups.get(entry.group) as SeverityGroup;
@@ -96,11 +92,9 @@ export class SeverityBook {
     const borrowing = new Map([...last.borrowing, ...borrowedFigures(moved, this.#settings)]);
     const entries = last.entries.map((entry, at) => {
       const lender = entry.from && borrowing.get(entry.group);
-      return own[at] === entry.own && lender === entry.from
-        ? entry
-        : this.#entry(records.trees[at], own[at], borrowing);
+      return own[at] === entry.own && lender === entry.from ? entry : this.#entry(trees[at], own[at], borrowing);
     });
-    return { records, asOf: last.asOf, entries, groups, borrowing, reading: readingOf(entries, groups) };
+    return { trees, entries, groups, borrowing, reading: readingOf(entries, groups) };
   }
 
   #own(treeId: string): OwnSeverity {
@@ -129,10 +123,10 @@ export class SeverityBook {
   }
 }
 
-function knownTrees({ records, entries }: Read, changed: ReadonlySet<string>): ReadonlyMap<string, Entry> {
+function knownTrees({ trees, entries }: Read, changed: ReadonlySet<string>): ReadonlyMap<string, Entry> {
   const known = new Map<string, Entry>();
   entries.forEach((entry, at) => {
-    const { treeId } = records.trees[at];
+    const { treeId } = trees[at];
     if (!changed.has(treeId)) known.set(treeId, entry);
   });
   return known;
