@@ -10,7 +10,7 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { findChromium, launch } from './browser.ts';
 import { SAMPLE, type Served, serve, temporaryFolder } from './crownfall-process.ts';
-import { openViewer, PATIENCE_MS, toOutlineBench } from './viewer-page.ts';
+import { openViewer, PATIENCE_MS, seriousFaults, toOutlineBench } from './viewer-page.ts';
 
 const chromium = findChromium();
 
@@ -96,6 +96,7 @@ describe.skipIf(chromium === undefined)('further work in the viewer', () => {
         await page.getByRole('button', { name: 'Add to the day' }).click();
       }
       await page.getByLabel('Paper').selectOption('letter');
+      expect(await seriousFaults(page)).toEqual([]);
       const book = await exported(page, 'Sheets of 2 blocks (PDF)');
       // ANSI/ASME Y14.1 size A in points, on every page.
       const boxes = book.toString('latin1').match(/\/MediaBox \[[^\]]+\]/g) ?? [];

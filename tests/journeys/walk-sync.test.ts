@@ -19,7 +19,7 @@ import { faultyLine, KeptQueue, Killed, seeded } from './walk-faulty-line.ts';
 
 const SEEDS = 200;
 /** In so many of them the server is killed (SIGKILL) while a request is under way, and started again. */
-const KILLED_EVERY = 40;
+const KILLED_EVERY = 70;
 const VISITS_MOST = 6;
 const PATIENCE_MS = 240_000;
 /** The server's own process, not the command that starts it: a kill must reach what listens. */
