@@ -223,9 +223,12 @@ describe('pavement darkness', { timeout: 240_000 }, () => {
     awayOf = pavementAwayFrom(demo.window, around.flat());
   });
 
-  function toneOf(pavement: readonly Float64Array[]): PavementTone {
-    const tone = pavementTone(demo.window, awayOf(pavement), 255);
+  const tones = new Map<string, PavementTone>();
+  function toneOf(kind: string, surface: string): PavementTone {
+    const name = `${kind} of ${surface}`;
+    const tone = tones.get(name) ?? pavementTone(demo.window, awayOf(pavementOf(kind, surface)), 255);
     if ('known' in tone) throw new Error(tone.because);
+    tones.set(name, tone);
     return tone;
   }
 
@@ -248,7 +251,7 @@ describe('pavement darkness', { timeout: 240_000 }, () => {
   test('crown by crown the dark share follows the expected stained share', () => {
     for (const [kind, surface] of SURFACES) {
       const pavement = pavementOf(kind, surface);
-      const tone = toneOf(pavement);
+      const tone = toneOf(kind, surface);
       const pairs: { dark: number; expected: number; visible: number }[] = [];
       for (const zone of zones) {
         const box = boxOf(zone);
@@ -284,7 +287,7 @@ describe('pavement darkness', { timeout: 240_000 }, () => {
       const pavement = pavementOf(kind, surface);
       const view = viewOf(pavement);
       const expected = expectedOf(view.visible);
-      const ofTrueCrowns = pavementDarkness(demo.window, view.visible, toneOf(pavement));
+      const ofTrueCrowns = pavementDarkness(demo.window, view.visible, toneOf(kind, surface));
       if (!ofTrueCrowns.known) throw new Error(ofTrueCrowns.because);
       const told = surfaces.find((each: Record<string, unknown>) => each.kind === kind && each.surface === surface);
       tell(

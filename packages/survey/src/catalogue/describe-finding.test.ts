@@ -73,6 +73,15 @@ describe('describing a finding', () => {
     expect(describeFinding(missing, 'es').what).toBe('El proyecto no tiene la capa copas');
   });
 
+  test.each([
+    ['strips', 'it is stored in strips, not tiles', 'está guardada en franjas, no en teselas'],
+    ['no-overviews', 'it has no smaller versions of itself', 'no lleva versiones reducidas de sí misma'],
+  ])('why an image is slow to look at is said in plain words: %s', (reason, english, spanish) => {
+    const slow = finding('imagery-slow-to-stream', 'note/kept', { file: 'town.tif' }, { reason });
+    expect(describeFinding(slow, 'en').what).toBe(`The image is slow to look at: ${english}`);
+    expect(describeFinding(slow, 'es').what).toContain(spanish);
+  });
+
   test('a code that the catalogue does not know still says something, and further ones are counted', () => {
     const strange = { ...browned, code: 'moon-in-the-way' };
     expect(describeFinding(strange, 'en').what).toBe('Something needs attention: moon-in-the-way');
