@@ -8,7 +8,7 @@ export const WIDTHS = [
   { width: 390, height: 844 },
 ] as const;
 
-export interface Scene {
+interface Scene {
   readonly name: string;
   readonly show: (page: Page) => Promise<void>;
 }
