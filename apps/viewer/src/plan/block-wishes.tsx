@@ -3,9 +3,9 @@ import type { PlannedBlock } from '@crownfall/priority';
 import { ACTIONS, type Action, actionName, type WeatherCheck, type YesNoUnknown } from '@crownfall/survey';
 import { changePlan } from '../session/planning.ts';
 import { useApp, useSession, useWords } from '../session/session.ts';
+import { Choice } from '../shell/choice.tsx';
 import { planSettingsOf } from '../state/derived-state.ts';
 import { AmountField } from './amount-field.tsx';
-import { Choice } from './choice.tsx';
 
 const WORK = ACTIONS.filter((action) => action !== 'leave');
 const ANSWERS = ['unknown', 'no', 'yes'] as const satisfies readonly YesNoUnknown[];

@@ -2,7 +2,7 @@
 import type { PlanSettings, Product } from '@crownfall/survey';
 import { changePlan } from '../session/planning.ts';
 import { useSession, useWords } from '../session/session.ts';
-import { Choice } from './choice.tsx';
+import { Choice } from '../shell/choice.tsx';
 import { TextEntry } from './text-entry.tsx';
 
 export function ProductList({ settings: { products, product } }: { readonly settings: PlanSettings }) {

@@ -2,6 +2,7 @@
 import { PAVEMENT_KINDS } from '@crownfall/survey';
 import { Button } from 'react-aria-components';
 import { useApp, useSession, useWords } from '../session/session.ts';
+import { Choice } from '../shell/choice.tsx';
 import type { Filters as FilterState } from '../state/app-state.ts';
 import { blockFacts, hostNames } from '../state/derived-state.ts';
 
@@ -60,16 +61,12 @@ interface FilterProps {
 function Filter({ label, value, choices, choose }: FilterProps) {
   const { filters } = useWords();
   return (
-    <label className="filter" data-active={value !== null || undefined}>
-      <span>{label}</span>
-      <select value={value ?? ''} onChange={(event) => choose(event.target.value || null)}>
-        <option value="">{filters.any}</option>
-        {choices.map(([each, words]) => (
-          <option key={each} value={each}>
-            {words}
-          </option>
-        ))}
-      </select>
-    </label>
+    <Choice
+      label={label}
+      value={value ?? ''}
+      isActive={value !== null}
+      choices={[['', filters.any], ...choices]}
+      choose={(chosen) => choose(chosen || null)}
+    />
   );
 }

@@ -4,11 +4,13 @@ interface Props {
   readonly value: string;
   readonly choices: readonly (readonly [value: string, words: string])[];
   readonly choose: (value: string) => void;
+  /** Set apart, because it leaves something out. */
+  readonly isActive?: boolean;
 }
 
-export function Choice({ label, value, choices, choose }: Props) {
+export function Choice({ label, value, choices, choose, isActive = false }: Props) {
   return (
-    <label className="filter">
+    <label className="filter" data-active={isActive || undefined}>
       <span>{label}</span>
       <select value={value} onChange={(event) => choose(event.target.value)}>
         {choices.map(([each, words]) => (
