@@ -125,6 +125,23 @@ describe('figures', () => {
   });
 });
 
+test('a district’s figure is that of its blocks, and its range holds it', () => {
+  const { plan } = sample.input;
+  if (!plan?.feasible) throw new Error('no plan');
+  expect(plan.districts.length).toBe(2);
+  for (const { name, avoidedM2, avoidedRange80M2: range } of plan.districts) {
+    const own = plan.settings.districts.find((district) => district.name === name)?.blocks ?? [];
+    const blocks = plan.blocks.filter(({ blockId }) => own.includes(blockId));
+    expect(avoidedM2).toBeCloseTo(
+      blocks.reduce((sum, { taken }) => sum + taken.avoidedM2.value, 0),
+      9,
+    );
+    if (range === null) throw new Error('no range');
+    expect(range[0]).toBeLessThan(avoidedM2);
+    expect(range[1]).toBeGreaterThan(avoidedM2);
+  }
+});
+
 describe('words', () => {
   test.each([VARIANTS[0], VARIANTS[3]])(
     'uncalibrated is said on each page ($language, $paper)',

@@ -171,7 +171,7 @@ describe('the sample town', () => {
 
   test('bloom: a forecast with its range, closing soon before over, a calendar that names no crown', () => {
     const file = join(folder, 'bloom.ics');
-    const run = crownfall(['bloom', SAMPLE, '--quiet', '--calendar', file]);
+    const run = crownfall(['bloom', SAMPLE, '--quiet', '--calendar', file, '--language', 'es']);
     expect(run.code).toBe(0);
     expect(run.stdout).toMatch(/open on 2026-05-\d\d \(05-\d\d to 05-\d\d, forecast\).*as in 4 earlier seasons/);
     const lines = run.stdout.split('\n');
@@ -180,6 +180,9 @@ describe('the sample town', () => {
     expect(first('over')).toBeGreaterThan(first('closing soon'));
     const calendar = readFileSync(file, 'utf8');
     expect(calendar.match(/BEGIN:VEVENT/g)?.length).toBeGreaterThan(10);
+    const [event] = calendar.replace(/\r\n /g, '').match(/^DESCRIPTION:.*$/m) ?? [''];
+    for (const caution of treatmentCautions('es')) expect(event.replaceAll('\\', '')).toContain(caution);
+    expect(run.stdout).toMatch(/Tree by tree: T\d+ \(B\d+\) (before|open|closing|closed|unknown), BBCH \d+ on 2026-/);
     expect(new Set(calendar.match(/^UID:.*$/gm)).size).toBe(calendar.match(/^UID:/gm)?.length);
   });
 
