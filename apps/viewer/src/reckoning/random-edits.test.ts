@@ -13,7 +13,7 @@ import type { Session } from '../session/session.ts';
 import { showChange } from '../session/shown-change.ts';
 import { type FollowedRecord, ProjectReckoner } from './project-reckoner.ts';
 
-const STEPS = 150;
+const STEPS = 100;
 /** Rounding of sums in another order, relative above 1. */
 const SAME = 1e-9;
 /** Columns of features carry six decimals; a figure halfway between two may be rounded either way. */

@@ -34,6 +34,9 @@ interface Read {
   readonly reading: SeverityReading;
 }
 
+/** With more trees of other ratings their groups are put together anew, which is quicker than one by one. */
+const MANY = 50;
+
 export class SeverityBook {
   readonly #settings: Settings;
   readonly #hostKeys = new Map<string | undefined, string>();
@@ -50,7 +53,8 @@ export class SeverityBook {
     const last = this.#last;
     const changed = this.#ratings.become(records, asOf);
     if (last === null) this.#last = this.#begin(records.trees, new Map());
-    else if (!sameHosts(last.trees, records.trees)) this.#last = this.#begin(records.trees, knownTrees(last, changed));
+    else if (changed.size > MANY || !sameHosts(last.trees, records.trees))
+      this.#last = this.#begin(records.trees, knownTrees(last, changed));
     else if (changed.size > 0) this.#last = this.#follow(last, records.trees, changed);
     else this.#last = { ...last, trees: records.trees };
     return this.#last.reading;
@@ -61,7 +65,7 @@ export class SeverityBook {
     return this.#entry(tree, this.#own(tree.treeId), this.#last?.borrowing ?? new Map()).severity;
   }
 
-  /** `known`: of trees whose ratings are those of the last reading. */
+  /** All groups anew; `known`: of trees whose ratings are those of the last reading. */
   #begin(trees: readonly Tree[], known: ReadonlyMap<string, Entry>): Read {
     const own = trees.map(({ treeId }) => known.get(treeId)?.own ?? this.#own(treeId));
     const groups = hostGroups(
