@@ -3,8 +3,6 @@ import { type Begun, isStopped, type Progress, placeProject, sceneOf } from '@cr
 import { type OverlayJob, type OverlayLedger, overlayJob, reckonInShares, type ShareWorker } from '@crownfall/geometry';
 import type { ProjectInput } from '@crownfall/survey';
 
-/** Below this many pieces starting workers takes longer than it saves. */
-const PIECES_FOR_THREADS = 2000;
 /** Without memory in common each worker holds the whole scene for itself. */
 const THREADS_MOST = { shared: 8, apart: 2 };
 
@@ -15,7 +13,7 @@ export async function begunInThreads(input: ProjectInput, progress: Progress): P
   const scene = sceneOf(placed);
   const most = crossOriginIsolated ? THREADS_MOST.shared : THREADS_MOST.apart;
   const threads = Math.min(navigator.hardwareConcurrency, most);
-  if (threads < 2 || scene.pieces.length < PIECES_FOR_THREADS) return { placed };
+  if (threads < 2) return { placed };
   const job = overlayJob(scene, crossOriginIsolated);
   const workers = Array.from({ length: threads }, () => startWorker(job));
   try {

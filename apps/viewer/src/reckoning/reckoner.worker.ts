@@ -1,7 +1,7 @@
 /** The worker that holds the reckoned project, so that the page never waits for a figure. */
-import type { Progress } from '@crownfall/assessment';
+import type { Begun, Progress } from '@crownfall/assessment';
+import type { ProjectInput } from '@crownfall/survey';
 import type { ProjectPlace } from '../project/project-files.ts';
-import { begunInThreads } from './begun-in-threads.ts';
 import type { Answer, Ask, Opened, Question, Questions } from './messages.ts';
 import type { GivenFiles, PlanFiles } from './plan-files.ts';
 import { ProjectReckoner } from './project-reckoner.ts';
@@ -58,12 +58,20 @@ async function openProject({ place: from, edits }: Questions['open']['asked']): 
   const stops = input.findings.filter(({ effect }) => effect === 'stops');
   if (stops.length > 0) return { stopped: true, findings: stops };
   const progress: Progress = (stage, done, total) => tell({ progress: stage, share: done / total });
-  const made = new ProjectReckoner(input, progress, versions, await begunInThreads(input, progress));
+  const made = new ProjectReckoner(input, progress, versions, await begunFor(input, progress));
   if (made.stopping.length > 0) return { stopped: true, findings: made.stopping };
   reckoner = made;
   place = from;
   if (edits.length > 0) made.setEdits(edits);
   return { stopped: false, shown: made.shown(), imagery: input.imagery };
+}
+
+/** Below this many pieces starting workers takes longer than it saves. */
+const PIECES_FOR_THREADS = 2000;
+
+async function begunFor(input: ProjectInput, progress: Progress): Promise<Begun | undefined> {
+  if ((input.layers.pavement?.features.length ?? 0) < PIECES_FOR_THREADS) return undefined;
+  return (await import('./begun-in-threads.ts')).begunInThreads(input, progress);
 }
 
 function filesBeside(addresses: string, given: GivenFiles): Promise<PlanFiles> {

@@ -6,10 +6,7 @@ import { ONE_STRING_BYTES, takeGeoJson } from '../geojson/read-geojson.ts';
 import { type LayerReading, type LayerSource, placeOf } from '../layer-reading.ts';
 import { type LayerFormat, layerFormat, READABLE_FORMATS } from '../project/layer-format.ts';
 import { takeFlatGeobuf } from './flatgeobuf/read-flatgeobuf.ts';
-import { takeGeoParquet } from './geoparquet/read-geoparquet.ts';
 import { takeShapefile } from './shapefile/read-shapefile.ts';
-import { takeGpx } from './xml/read-gpx.ts';
-import { takeKml } from './xml/read-kml.ts';
 import { takeZip } from './zip/read-zip.ts';
 
 const SNIFFED_BYTES = 4096;
@@ -17,12 +14,13 @@ const SNIFFED_BYTES = 4096;
 /** Hands all features of a file to whoever takes them; what is wrong with the file goes to the taker's findings. */
 type TakeFormat = (source: LayerSource, taker: FeatureTaker) => Promise<void>;
 
+/** Readers of rarer formats are loaded when one is met: a page should not carry them from the start. */
 const TAKERS: Readonly<Record<Exclude<LayerFormat, 'csv' | 'geojson' | 'geojsonl' | 'geopackage'>, TakeFormat>> = {
   shapefile: takeShapefile,
   flatgeobuf: takeFlatGeobuf,
-  geoparquet: takeGeoParquet,
-  kml: takeKml,
-  gpx: takeGpx,
+  geoparquet: async (...met) => (await import('./geoparquet/read-geoparquet.ts')).takeGeoParquet(...met),
+  kml: async (...met) => (await import('./xml/read-kml.ts')).takeKml(...met),
+  gpx: async (...met) => (await import('./xml/read-gpx.ts')).takeGpx(...met),
   zip: takeZip,
 };
 

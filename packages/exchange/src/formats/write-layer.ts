@@ -3,7 +3,6 @@ import { geometryToJson, type RoundCoordinate } from '../geojson/geometry-to-jso
 import { type OutFeature, writeGeoJson } from '../geojson/write-geojson.ts';
 import type { WrittenFormat } from '../project/layer-format.ts';
 import { writeFlatGeobuf } from './flatgeobuf/write-flatgeobuf.ts';
-import { writeGeoParquet } from './geoparquet/write-geoparquet.ts';
 import type { LayerProfile } from './layer-profile.ts';
 
 /** A file in pieces, texts to be written as UTF-8. */
@@ -26,9 +25,15 @@ export function writeLayer(
 ): AsyncIterable<string | Uint8Array> {
   const { profile, round } = options;
   if (format === 'flatgeobuf') return writeFlatGeobuf(batches, profile, options);
-  if (format === 'geoparquet') return writeGeoParquet(batches, profile, round);
+  if (format === 'geoparquet') return geoParquet(batches, profile, round);
   if (format === 'csv') return tableText(batches, profile, round);
   return documentText(batches, format === 'geojsonl' ? 'sequence' : 'collection', round);
+}
+
+/** The writer is loaded when it is wanted, like the readers of rarer formats. */
+async function* geoParquet(batches: Batches, profile: LayerProfile, round: RoundCoordinate) {
+  const { writeGeoParquet } = await import('./geoparquet/write-geoparquet.ts');
+  yield* writeGeoParquet(batches, profile, round);
 }
 
 async function* documentText(batches: Batches, as: 'sequence' | 'collection', round: RoundCoordinate) {
