@@ -3,13 +3,19 @@ import { BLOOM_WORDS } from '@crownfall/survey';
 import { describe, expect, test } from 'vitest';
 import { RATER_WORDS } from '../../apps/cli/src/reports/rater-words.ts';
 import { SEASON_WORDS } from '../../apps/cli/src/reports/season-words.ts';
+import { CHARTS_EN } from '../../apps/viewer/src/language/en-charts.ts';
+import { PLAN_EN } from '../../apps/viewer/src/language/en-plan.ts';
 import { PLANNING_EN } from '../../apps/viewer/src/language/en-planning.ts';
+import { CHARTS_ES } from '../../apps/viewer/src/language/es-charts.ts';
+import { PLAN_ES } from '../../apps/viewer/src/language/es-plan.ts';
 import { PLANNING_ES } from '../../apps/viewer/src/language/es-planning.ts';
 
 const CATALOGUES = {
   bloom: BLOOM_WORDS,
   raters: RATER_WORDS,
   season: SEASON_WORDS,
+  charts: { en: CHARTS_EN, es: CHARTS_ES },
+  plan: { en: PLAN_EN, es: PLAN_ES },
   planning: { en: PLANNING_EN, es: PLANNING_ES },
 };
 

@@ -70,6 +70,7 @@ export const EN = {
     imageryWait: 'reading',
   },
   legend: {
+    water: { keep: 'distance to keep', drain: 'drain', well: 'well', way: 'way to water' },
     title: 'Legend',
     share: 'Share of pavement expected to show stain',
     under: (pct: number) => `under ${pct} %`,

@@ -64,6 +64,12 @@ export const ES: Words = {
     imageryWait: 'leyendo',
   },
   legend: {
+    water: {
+      keep: 'distancia a guardar',
+      drain: 'sumidero',
+      well: 'pozo',
+      way: 'camino al agua',
+    },
     title: 'Leyenda',
     share: 'Parte del pavimento que se espera manchada',
     under: (pct) => `menos de ${pct} %`,

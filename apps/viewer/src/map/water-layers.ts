@@ -40,28 +40,13 @@ function feature(kind: string, geometry: GeoJSON.Geometry | null, more: object =
 
 export function waterLayers(colours: MapColours): LayerSpecification[] {
   const of = (...kinds: string[]): ExpressionSpecification => ['in', ['get', 'kind'], ['literal', kinds]];
-  const onlyAreas: ExpressionSpecification = ['all', of('water'), ['==', ['geometry-type'], 'Polygon']];
   return [
     {
       id: 'water-keep',
       type: 'fill',
       source: 'water',
       filter: of('keep'),
-      paint: { 'fill-color': colours.water, 'fill-opacity': 0.16 },
-    },
-    {
-      id: 'water-keep-line',
-      type: 'line',
-      source: 'water',
-      filter: of('keep'),
-      paint: { 'line-color': colours.water, 'line-width': 1.2, 'line-dasharray': [3, 2] },
-    },
-    {
-      id: 'water-fill',
-      type: 'fill',
-      source: 'water',
-      filter: onlyAreas,
-      paint: { 'fill-color': colours.water, 'fill-opacity': 0.45 },
+      paint: { 'fill-color': colours.water, 'fill-opacity': 0.3, 'fill-outline-color': colours.ink },
     },
     {
       id: 'water-line',
@@ -85,7 +70,7 @@ export function waterLayers(colours: MapColours): LayerSpecification[] {
       paint: {
         'circle-radius': 5,
         'circle-color': ['case', ['==', ['get', 'kind'], 'well'], colours.ink, colours.paper],
-        'circle-stroke-color': ['case', ['==', ['get', 'kind'], 'well'], colours.paper, colours.ink],
+        'circle-stroke-color': colours.ink,
         'circle-stroke-width': 2,
       },
     },
@@ -98,8 +83,6 @@ export function waterLayers(colours: MapColours): LayerSpecification[] {
         'text-field': ['get', 'text'],
         'text-font': ['Inter'],
         'text-size': 12,
-        'text-variable-anchor': ['center', 'top', 'bottom', 'left', 'right'],
-        'text-radial-offset': 0.4,
       },
       paint: { 'text-color': colours.ink, 'text-halo-color': colours.paper, 'text-halo-width': 2 },
     },

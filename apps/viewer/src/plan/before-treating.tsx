@@ -4,13 +4,14 @@ import { rotationReminders } from '@crownfall/survey';
 import { Button } from 'react-aria-components';
 import { length } from '../language/quantities.ts';
 import { exportPlan } from '../session/plan-exports.ts';
-import { useApp, useSession, useUnits, useWords } from '../session/session.ts';
+import { useApp, useSession, useUnits } from '../session/session.ts';
+import { usePlanWords } from './use-plan-words.ts';
 
 export function BeforeTreating({ plan }: { readonly plan: WorkPlan }) {
   const session = useSession();
   const language = useApp((state) => state.preferences.language);
   const units = useUnits();
-  const { plan: words } = useWords();
+  const words = usePlanWords();
   const { treated, rotation, notices, settings } = plan;
   if (treated.length === 0) return null;
   const blocks = new Set(treated.map(({ blockId }) => blockId)).size;

@@ -2,10 +2,11 @@
 import type { PlannedBlock } from '@crownfall/priority';
 import { ACTIONS, type Action, actionName, type WeatherCheck, type YesNoUnknown } from '@crownfall/survey';
 import { changePlan } from '../session/planning.ts';
-import { useApp, useSession, useWords } from '../session/session.ts';
+import { useApp, useSession } from '../session/session.ts';
 import { Choice } from '../shell/choice.tsx';
 import { planSettingsOf } from '../state/derived-state.ts';
 import { AmountField } from './amount-field.tsx';
+import { usePlanWords } from './use-plan-words.ts';
 
 const WORK = ACTIONS.filter((action) => action !== 'leave');
 const ANSWERS = ['unknown', 'no', 'yes'] as const satisfies readonly YesNoUnknown[];
@@ -14,7 +15,7 @@ export function MustDo({ blockId }: { readonly blockId: string }) {
   const session = useSession();
   const settings = useApp(planSettingsOf);
   const language = useApp((state) => state.preferences.language);
-  const { plan: words } = useWords();
+  const words = usePlanWords();
   if (!settings) return null;
   const asked = settings.must_do.find((wish) => wish.block_id === blockId)?.action ?? '';
   const set = (action: string): void => {
@@ -40,7 +41,7 @@ export function MustDo({ blockId }: { readonly blockId: string }) {
 export function TodayCheck({ block, asOf }: { readonly block: PlannedBlock; readonly asOf: string }) {
   const session = useSession();
   const settings = useApp(planSettingsOf);
-  const { plan: words } = useWords();
+  const words = usePlanWords();
   const treat = block.offers.find(({ action }) => action === 'treat');
   const hopeless = treat?.forbidden.some(({ code }) => code === 'cause-without-evidence' || code === 'no-tree') ?? true;
   if (!settings || hopeless) return null;

@@ -8,6 +8,7 @@ import { grouped } from '../language/quantities.ts';
 import { chooseBlock } from '../session/drawing.ts';
 import { exportCalendar } from '../session/plan-exports.ts';
 import { useApp, useSession, useWords } from '../session/session.ts';
+import { usePlanWords } from './use-plan-words.ts';
 import { type DayScale, dayScale, WindowBar } from './window-bar.tsx';
 
 const SHOWN_FIRST = 10;
@@ -15,7 +16,7 @@ const SHOWN_FIRST = 10;
 export function BloomCalendar({ calendar }: { readonly calendar: Calendar }) {
   const session = useSession();
   const language = useApp((state) => state.preferences.language);
-  const { plan: words } = useWords();
+  const words = usePlanWords();
   const [all, setAll] = useState(false);
   const { entries, trees, forecast, asOf } = calendar;
   const bloom = BLOOM_WORDS[language];
@@ -73,7 +74,8 @@ interface RowProps {
 function WindowRow({ entry, trees, scale, asOf }: RowProps) {
   const session = useSession();
   const language = useApp((state) => state.preferences.language);
-  const { plan: words, bloom: states } = useWords();
+  const words = usePlanWords();
+  const { bloom: states } = useWords();
   const { blockId, name, group, window, daysLeft } = entry;
   const bloom = BLOOM_WORDS[language];
   const { opens, closes, seenOn, bbch } = window;

@@ -1,12 +1,13 @@
 /** What each district gets of the plan. */
 import type { WorkPlan } from '@crownfall/priority';
 import { area, grouped } from '../language/quantities.ts';
-import { useUnits, useWords } from '../session/session.ts';
+import { useUnits } from '../session/session.ts';
 import { money, rangeText } from './amounts.ts';
+import { usePlanWords } from './use-plan-words.ts';
 
 export function DistrictTable({ plan: { districts, currency } }: { readonly plan: WorkPlan }) {
   const units = useUnits();
-  const { plan: words } = useWords();
+  const words = usePlanWords();
   if (districts.length === 0) return null;
   return (
     <>

@@ -2,13 +2,14 @@
 import type { WorkPlan } from '@crownfall/priority';
 import { scatterChart } from '@crownfall/sheets';
 import { area, areaNumber, areaUnit } from '../language/quantities.ts';
-import { useUnits, useWords } from '../session/session.ts';
+import { useUnits } from '../session/session.ts';
 import { Chart } from '../shell/chart.tsx';
 import { money } from './amounts.ts';
+import { usePlanWords } from './use-plan-words.ts';
 
 export function FrontierChart({ plan }: { readonly plan: WorkPlan }) {
   const units = useUnits();
-  const { plan: words } = useWords();
+  const words = usePlanWords();
   if (plan.frontier.length < 2) return null;
   const unit = (areaM2: number): number => Number(areaNumber(areaM2, units).replaceAll(',', ''));
   const points = plan.frontier.map(({ cost, avoidedM2 }) => ({ x: cost, y: unit(avoidedM2) }));

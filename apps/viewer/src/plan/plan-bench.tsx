@@ -2,11 +2,12 @@
 import { treatmentCautions } from '@crownfall/survey';
 import { useEffect } from 'react';
 import { hideWater, lastOutcome, plan, showWater } from '../session/planning.ts';
-import { useApp, useSession, useWords } from '../session/session.ts';
+import { useApp, useSession } from '../session/session.ts';
 import { BloomCalendar } from './bloom-calendar.tsx';
 import { PlanConditions } from './plan-conditions.tsx';
 import { PlanLimits } from './plan-limits.tsx';
 import { NoPlanMade, PlanMade } from './plan-outcome.tsx';
+import { usePlanWords } from './use-plan-words.ts';
 
 export function PlanBench() {
   const session = useSession();
@@ -15,7 +16,7 @@ export function PlanBench() {
   const planning = useApp((state) => state.planning);
   const blockId = useApp((state) => state.blockId);
   const outcome = lastOutcome(planning);
-  const words = useWords();
+  const words = usePlanWords();
   // biome-ignore lint/correctness/useExhaustiveDependencies: figures that changed ask for a new plan
   useEffect(() => {
     if (can === 'yes') void plan(session);
@@ -28,15 +29,15 @@ export function PlanBench() {
       <Cautions />
       <PlanLimits />
       <PlanConditions />
-      {can === 'no' ? <p className="editing-state">{words.plan.noFiles}</p> : null}
+      {can === 'no' ? <p className="editing-state">{words.noFiles}</p> : null}
       {planning.state === 'soon' || (can === 'soon' && planning.state === 'none') ? (
         <p className={outcome ? 'editing-state over-plan' : 'editing-state'} role="status">
-          {words.plan.soon}
+          {words.soon}
         </p>
       ) : null}
       {planning.state === 'failed' ? (
         <p className="editing-state" role="alert">
-          {words.plan.failed(planning.why)}
+          {words.failed(planning.why)}
         </p>
       ) : null}
       {outcome ? (
@@ -44,7 +45,7 @@ export function PlanBench() {
           {outcome.plan.feasible ? <PlanMade plan={outcome.plan} /> : <NoPlanMade plan={outcome.plan} />}
           {outcome.notRead.map((why) => (
             <p key={why} className="editing-state" role="alert">
-              {words.plan.notRead(why)}
+              {words.notRead(why)}
             </p>
           ))}
           <BloomCalendar calendar={outcome.calendar} />
@@ -56,7 +57,7 @@ export function PlanBench() {
 
 function Cautions() {
   const language = useApp((state) => state.preferences.language);
-  const { plan: words } = useWords();
+  const words = usePlanWords();
   return (
     <section className="cautions" aria-labelledby="cautions-title">
       <h2 id="cautions-title">{words.cautions}</h2>

@@ -1,12 +1,13 @@
 /** The user's own prices, and what must be known before a treatment may be offered. Nothing here has a value of ours. */
 import { actionName, type PlanSettings, PRICED_ACTIONS, type Price, type PricedAction } from '@crownfall/survey';
 import { changePlan } from '../session/planning.ts';
-import { useApp, useSession, useWords } from '../session/session.ts';
+import { useApp, useSession } from '../session/session.ts';
 import { planSettingsOf } from '../state/derived-state.ts';
 import { AmountField } from './amount-field.tsx';
 import { PlanFileFields } from './plan-file-fields.tsx';
 import { ProductList } from './product-list.tsx';
 import { TextEntry } from './text-entry.tsx';
+import { usePlanWords } from './use-plan-words.ts';
 
 const PARTS = ['set_up', 'per_tree', 'per_m2', 'hours_set_up', 'hours_per_tree', 'hours_per_m2'] as const;
 const NO_PRICE: Omit<Price, 'action'> = {
@@ -21,7 +22,7 @@ const WATERS = ['water', 'drain', 'well'] as const;
 
 export function PlanConditions() {
   const settings = useApp(planSettingsOf);
-  const { plan: words } = useWords();
+  const words = usePlanWords();
   if (!settings) return null;
   return (
     <details className="folded conditions" open={settings.prices.length === 0 || undefined}>
@@ -37,7 +38,7 @@ export function PlanConditions() {
 function Prices({ settings }: { readonly settings: PlanSettings }) {
   const session = useSession();
   const language = useApp((state) => state.preferences.language);
-  const { plan: words } = useWords();
+  const words = usePlanWords();
   const set = (action: PricedAction, part: Partial<Price>): void => {
     const known = settings.prices.find((price) => price.action === action) ?? { action, ...NO_PRICE };
     const others = settings.prices.filter((price) => price.action !== action);
@@ -82,7 +83,7 @@ function Prices({ settings }: { readonly settings: PlanSettings }) {
 
 function Treating({ settings }: { readonly settings: PlanSettings }) {
   const session = useSession();
-  const { plan: words } = useWords();
+  const words = usePlanWords();
   const { applicator, keep_off_m, wind_max_m_s, rain_max_mm, notice_m } = settings;
   return (
     <fieldset className="treating">

@@ -2,7 +2,8 @@
 import { Button, FileTrigger } from 'react-aria-components';
 import type { GivenFiles } from '../reckoning/plan-files.ts';
 import { givePlanFile } from '../session/planning.ts';
-import { useApp, useSession, useWords } from '../session/session.ts';
+import { useApp, useSession } from '../session/session.ts';
+import { usePlanWords } from './use-plan-words.ts';
 
 const KINDS = ['temperatures', 'addresses'] as const satisfies readonly (keyof GivenFiles)[];
 const TYPES: Readonly<Record<keyof GivenFiles, string[]>> = {
@@ -13,7 +14,7 @@ const TYPES: Readonly<Record<keyof GivenFiles, string[]>> = {
 export function PlanFileFields() {
   const session = useSession();
   const given = useApp((state) => state.planFiles);
-  const { plan: words } = useWords();
+  const words = usePlanWords();
   return (
     <div className="button-row">
       {KINDS.map((kind) => (

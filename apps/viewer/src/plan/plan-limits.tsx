@@ -1,13 +1,14 @@
 /** Money, crew days, weeks, and what each district must get: what bounds the plan. */
 import { changePlan } from '../session/planning.ts';
-import { useApp, useSession, useWords } from '../session/session.ts';
+import { useApp, useSession } from '../session/session.ts';
 import { planSettingsOf } from '../state/derived-state.ts';
 import { AmountField } from './amount-field.tsx';
+import { usePlanWords } from './use-plan-words.ts';
 
 export function PlanLimits() {
   const session = useSession();
   const settings = useApp(planSettingsOf);
-  const { plan: words } = useWords();
+  const words = usePlanWords();
   if (!settings) return null;
   return (
     <section className="plan-limits" aria-labelledby="limits-title">

@@ -4,7 +4,7 @@ import { describeConstraint } from '@crownfall/survey';
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import { area, grouped, percent } from '../language/quantities.ts';
-import { useApp, useUnits, useWords } from '../session/session.ts';
+import { useApp, useUnits } from '../session/session.ts';
 import { money, rangeText } from './amounts.ts';
 import { BeforeTreating } from './before-treating.tsx';
 import { MustDo } from './block-wishes.tsx';
@@ -12,11 +12,12 @@ import { DistrictTable } from './district-table.tsx';
 import { FrontierChart } from './frontier-chart.tsx';
 import { PlanExports } from './plan-exports.tsx';
 import { PlannedRow } from './planned-row.tsx';
+import { usePlanWords } from './use-plan-words.ts';
 import { WhatCouldChange } from './what-could-change.tsx';
 
 export function NoPlanMade({ plan }: { readonly plan: NoPlan }) {
   const language = useApp((state) => state.preferences.language);
-  const { plan: words } = useWords();
+  const words = usePlanWords();
   return (
     <section className="plan-outcome" role="alert">
       <h2>{words.clash}</h2>
@@ -40,7 +41,7 @@ const LEFT_ALONE_FIRST = 5;
 
 export function PlanMade({ plan }: { readonly plan: WorkPlan }) {
   const units = useUnits();
-  const { plan: words } = useWords();
+  const words = usePlanWords();
   const [all, setAll] = useState(false);
   const done = plan.blocks.filter(({ action }) => action !== 'leave');
   const left = plan.blocks.filter(({ action }) => action === 'leave');

@@ -3,10 +3,11 @@ import type { ActionOffer, PlannedBlock, WorkPlan } from '@crownfall/priority';
 import { actionName, describeReason } from '@crownfall/survey';
 import { area, grouped, percent } from '../language/quantities.ts';
 import { chooseBlock } from '../session/drawing.ts';
-import { useApp, useSession, useUnits, useWords } from '../session/session.ts';
+import { useApp, useSession, useUnits } from '../session/session.ts';
 import { money, rangeText } from './amounts.ts';
 import { MustDo, TodayCheck } from './block-wishes.tsx';
 import { TreeWater } from './tree-water.tsx';
+import { usePlanWords } from './use-plan-words.ts';
 
 interface Props {
   readonly block: PlannedBlock;
@@ -17,7 +18,7 @@ export function PlannedRow({ block, plan }: Props) {
   const session = useSession();
   const language = useApp((state) => state.preferences.language);
   const units = useUnits();
-  const { plan: words } = useWords();
+  const words = usePlanWords();
   const { taken, weekOf, keeps, action } = block;
   return (
     <li className="planned-block" data-action={action}>
@@ -80,7 +81,7 @@ interface OfferProps {
 function OfferRow({ offer, isTaken, currency }: OfferProps) {
   const language = useApp((state) => state.preferences.language);
   const units = useUnits();
-  const { plan: words } = useWords();
+  const words = usePlanWords();
   const { avoidedM2, cost, crewHours, lastDay, forbidden } = offer;
   const takesStainOff = offer.action !== 'leave' && offer.action !== 'inspect';
   return (

@@ -1,13 +1,14 @@
 /** The products a person may use, with the mode-of-action group each label states, and the one meant to be used. */
 import type { PlanSettings, Product } from '@crownfall/survey';
 import { changePlan } from '../session/planning.ts';
-import { useSession, useWords } from '../session/session.ts';
+import { useSession } from '../session/session.ts';
 import { Choice } from '../shell/choice.tsx';
 import { TextEntry } from './text-entry.tsx';
+import { usePlanWords } from './use-plan-words.ts';
 
 export function ProductList({ settings: { products, product } }: { readonly settings: PlanSettings }) {
   const session = useSession();
-  const { plan: words } = useWords();
+  const words = usePlanWords();
   const set = (at: number, part: Partial<Product>): void => {
     const row: Product = { ...(products[at] ?? { name: '', group: '' }), ...part };
     const kept = products.toSpliced(at, 1, row).filter(({ name, group }) => name !== '' || group !== '');

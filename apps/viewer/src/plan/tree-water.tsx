@@ -1,13 +1,14 @@
 /** How far water, drains and wells lie from each tree of a block that a treatment could be meant for; drawn on the map too. */
 import type { BlockWater, WaterLine } from '@crownfall/assessment';
 import { length } from '../language/quantities.ts';
-import { useApp, useUnits, useWords } from '../session/session.ts';
+import { useApp, useUnits } from '../session/session.ts';
+import { usePlanWords } from './use-plan-words.ts';
 
 const KINDS = ['water', 'drain', 'well'] as const;
 
 export function TreeWater({ blockId }: { readonly blockId: string }) {
   const water = useApp((state) => state.blockWater);
-  const { plan: words } = useWords();
+  const words = usePlanWords();
   if (water?.blockId !== blockId || water.trees.length === 0) return null;
   const kinds = KINDS.filter((kind) => water.trees[0].lines.some((line) => line.kind === kind));
   if (kinds.length === 0) return null;
@@ -40,7 +41,7 @@ interface RowProps {
 
 function TreeRow({ tree: { treeId, lines }, kinds }: RowProps) {
   const units = useUnits();
-  const { plan: words } = useWords();
+  const words = usePlanWords();
   return (
     <tr>
       <th scope="row">{treeId}</th>

@@ -7,11 +7,12 @@ import { useApp, useSession, useUnits, useWords } from '../session/session.ts';
 import type { AppState } from '../state/app-state.ts';
 import { rankedBlocks } from '../state/derived-state.ts';
 import { derived } from '../state/store.ts';
+import { usePlanWords } from './use-plan-words.ts';
 
 const TREES_SHOWN = 5;
 
 export function WhatCouldChange({ plan }: { readonly plan: WorkPlan }) {
-  const { plan: words } = useWords();
+  const words = usePlanWords();
   return (
     <section className="what-could-change" aria-labelledby="change-title">
       <h2 id="change-title">{words.couldChange}</h2>
@@ -24,7 +25,7 @@ export function WhatCouldChange({ plan }: { readonly plan: WorkPlan }) {
 function WorthRating({ plan: { worthRating, draws } }: { readonly plan: WorkPlan }) {
   const session = useSession();
   const units = useUnits();
-  const { plan: words } = useWords();
+  const words = usePlanWords();
   if (draws === 0) return null;
   return (
     <>
@@ -52,7 +53,8 @@ const shifts = derived(
 function WeightShifts() {
   const rows = useApp(shifts);
   const places = useApp((state) => state.project?.run.settings.priority.top_n ?? 1);
-  const { plan: words, criteria } = useWords();
+  const words = usePlanWords();
+  const { criteria } = useWords();
   return (
     <>
       <h3>{words.weights(places)}</h3>

@@ -13,7 +13,8 @@ import { highsSolver, type NoPlan, type Solver, type WorkPlan } from '@crownfall
 import type { PlanSettings } from '@crownfall/survey';
 import loadHighs from 'highs';
 import solverUrl from 'highs/runtime?url';
-import type { PlanFiles } from './plan-files.ts';
+import type { ProjectPlace } from '../project/project-files.ts';
+import { type GivenFiles, type NamedFiles, type PlanFiles, planFiles } from './plan-files.ts';
 import type { ProjectReckoner } from './project-reckoner.ts';
 
 export interface PlanOutcome {
@@ -40,9 +41,12 @@ let offers: KnownOffers | null = null;
 /** Offers are made anew only when records or prices and conditions changed: with other limits they are the same. */
 export async function makePlan(
   reckoner: ProjectReckoner,
-  settings: PlanSettings,
-  files: PlanFiles,
+  place: ProjectPlace | null,
+  { settings, given }: { readonly settings: PlanSettings; readonly given: GivenFiles },
 ): Promise<PlanOutcome> {
+  const { temperature_file } = reckoner.assessment.run.settings.bloom;
+  const named = { temperatures: temperature_file, addresses: settings.address_file };
+  const files = await filesBeside(place, named, given);
   solver ??= loadHighs({ locateFile: () => solverUrl }).then(highsSolver);
   const solve = await solver;
   const reckoned = reckoner.reckoned(settings);
@@ -55,6 +59,19 @@ export async function makePlan(
   const { book } = offers;
   const plan = planWork(reckoned, { solve, book, addresses: files.addresses });
   return { plan, calendar: calendarFrom(reckoned, book.bloom), notRead: files.notRead };
+}
+
+let beside: { readonly at: ProjectPlace | null; readonly key: string; readonly files: Promise<PlanFiles> } | null =
+  null;
+
+/** Read once for the same place and names. */
+function filesBeside(at: ProjectPlace | null, named: NamedFiles, given: GivenFiles): Promise<PlanFiles> {
+  if (!at) throw new Error('No project is open.');
+  // Files given are copies with every question: the same file has the same name, size and day.
+  const marks = [given.temperatures, given.addresses].map((file) => file && [file.name, file.size, file.lastModified]);
+  const key = JSON.stringify([named, marks]);
+  if (beside?.at !== at || beside.key !== key) beside = { at, key, files: planFiles(at, named, given) };
+  return beside.files;
 }
 
 const NO_LIMITS: Partial<PlanSettings> = {

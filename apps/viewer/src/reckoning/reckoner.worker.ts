@@ -3,15 +3,11 @@ import type { Begun, Progress } from '@crownfall/assessment';
 import type { ProjectInput } from '@crownfall/survey';
 import type { ProjectPlace } from '../project/project-files.ts';
 import type { Answer, Ask, Opened, Question, Questions } from './messages.ts';
-import type { GivenFiles, PlanFiles } from './plan-files.ts';
 import { ProjectReckoner } from './project-reckoner.ts';
 import { readInput } from './read-input.ts';
 
 let reckoner: ProjectReckoner | null = null;
 let place: ProjectPlace | null = null;
-/** Read once for the same place and names. */
-let beside: { readonly at: ProjectPlace | null; readonly key: string; readonly files: Promise<PlanFiles> } | null =
-  null;
 
 const tell = (answer: Answer): void => postMessage(answer);
 
@@ -37,11 +33,7 @@ const ANSWERS: {
   calibration: () => import('./calibration-shown.ts').then(({ calibrationShown }) => calibrationShown(opened().seen())),
   sheets: (wish) => import('./sheet-maker.ts').then(({ makeSheets }) => makeSheets(opened().seen(), wish)),
   report: (wish) => import('./report-maker.ts').then(({ makeReport }) => makeReport(opened().seen(), wish)),
-  plan: async ({ settings, given }) => {
-    const files = await filesBeside(settings.address_file, given);
-    const { makePlan } = await import('./plan-maker.ts');
-    return makePlan(opened(), settings, files);
-  },
+  plan: (wish) => import('./plan-maker.ts').then(({ makePlan }) => makePlan(opened(), place, wish)),
   water: (blockId) => import('./plan-maker.ts').then(({ waterAbout }) => waterAbout(blockId)),
   preview: ({ treeId, record }) => opened().preview(treeId, record),
   endPreview: () => {
@@ -72,21 +64,6 @@ const PIECES_FOR_THREADS = 2000;
 async function begunFor(input: ProjectInput, progress: Progress): Promise<Begun | undefined> {
   if ((input.layers.pavement?.features.length ?? 0) < PIECES_FOR_THREADS) return undefined;
   return (await import('./begun-in-threads.ts')).begunInThreads(input, progress);
-}
-
-function filesBeside(addresses: string, given: GivenFiles): Promise<PlanFiles> {
-  if (!place) throw new Error('No project is open.');
-  const temperatures = opened().assessment.run.settings.bloom.temperature_file;
-  const named = { temperatures, addresses };
-  // Files given are copies with every question: the same file has the same name, size and day.
-  const marks = [given.temperatures, given.addresses].map((file) => file && [file.name, file.size, file.lastModified]);
-  const key = JSON.stringify([named, marks]);
-  const at = place;
-  if (beside?.at !== at || beside.key !== key) {
-    const files = import('./plan-files.ts').then(({ planFiles }) => planFiles(at, named, given));
-    beside = { at, key, files };
-  }
-  return beside.files;
 }
 
 function opened(): ProjectReckoner {

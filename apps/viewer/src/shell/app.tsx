@@ -1,7 +1,6 @@
 /** The page: the panel of the chosen bench, the map beside it, and what lies over both. */
 import { lazy, Suspense, useEffect } from 'react';
 import { I18nProvider } from 'react-aria-components';
-import { OutlineBench } from '../outline/outline-bench.tsx';
 import { useApp, useWords } from '../session/session.ts';
 import { WeighBench } from '../weigh/weigh-bench.tsx';
 import { Conflicts } from './conflicts.tsx';
@@ -15,7 +14,10 @@ import { usePageKeys } from './page-keys.ts';
 import { useTheme } from './theme.ts';
 import { Tour } from './tour.tsx';
 
-/** Loaded when somebody first plans. */
+/** Loaded when somebody first outlines, or plans. */
+const OutlineBench = lazy(() =>
+  import('../outline/outline-bench.tsx').then(({ OutlineBench }) => ({ default: OutlineBench })),
+);
 const PlanBench = lazy(() => import('../plan/plan-bench.tsx').then(({ PlanBench }) => ({ default: PlanBench })));
 
 /** Points as decimal marks in both languages: figures read as in the files. */
@@ -55,7 +57,9 @@ function Benches() {
             <PlanBench />
           </Suspense>
         ) : (
-          <OutlineBench />
+          <Suspense>
+            <OutlineBench />
+          </Suspense>
         )}
         <FindingsList />
         <OpenElsewhere />

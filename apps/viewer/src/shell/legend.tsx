@@ -6,7 +6,7 @@ const WATER_MARKS = ['keep', 'drain', 'well', 'way'] as const;
 const OPEN_AT_FIRST = matchMedia('(min-width: 60rem)').matches;
 
 export function Legend() {
-  const { legend, plan } = useWords();
+  const { legend } = useWords();
   const water = useApp((state) => state.blockWater);
   const hasWater = water !== null && water.trees.length > 0;
   const marks = [
@@ -14,7 +14,7 @@ export function Legend() {
     ['crown', legend.without],
     ['drift', legend.fallout],
     ['block-first', legend.first],
-    ...(hasWater ? WATER_MARKS.map((kind) => [`water-${kind}`, plan.waterMarks[kind]] as const) : []),
+    ...(hasWater ? WATER_MARKS.map((kind) => [`water-${kind}`, legend.water[kind]] as const) : []),
   ] as const;
   return (
     <details className="legend" open={OPEN_AT_FIRST}>

@@ -1,5 +1,5 @@
 /** The map and what lies on it: the cross for drawing by keys, imagery, legend. */
-import { type KeyboardEvent, useEffect, useMemo, useRef } from 'react';
+import { type KeyboardEvent, lazy, Suspense, useEffect, useMemo, useRef } from 'react';
 import { Button, ToggleButton } from 'react-aria-components';
 import { type BlockMarks, blockMarks } from '../map/block-ranks.ts';
 import { type TownMap, townMap } from '../map/town-map.ts';
@@ -10,10 +10,12 @@ import { useApp, useSession, useUnits, useWords } from '../session/session.ts';
 import type { AppState } from '../state/app-state.ts';
 import { backgroundOf, rankedBlocks, shownBlocks } from '../state/derived-state.ts';
 import { derived } from '../state/store.ts';
-import { EarlierMap } from './earlier-map.tsx';
 import { ImageryControl, useImageryLook } from './imagery-control.tsx';
 import { Legend } from './legend.tsx';
 import { useResolvedTheme } from './theme.ts';
+
+/** Loaded when two seasons are first shown. */
+const EarlierMap = lazy(() => import('./earlier-map.tsx').then(({ EarlierMap }) => ({ default: EarlierMap })));
 
 const EMPTY: GeoJSON.FeatureCollection = { type: 'FeatureCollection', features: [] };
 
@@ -39,7 +41,11 @@ export function MapStage() {
         data-split={(split && typeof season === 'object') || undefined}
         onKeyDownCapture={(event: KeyboardEvent) => drawingKey(session, event)}
       >
-        {split && typeof season === 'object' && season ? <EarlierMap season={season} /> : null}
+        {split && typeof season === 'object' && season ? (
+          <Suspense>
+            <EarlierMap season={season} />
+          </Suspense>
+        ) : null}
         <div className="map-holder" ref={holder} />
         {split && typeof season === 'object' && season ? <p className="season-tag now">{asOf}</p> : null}
         {split && season === 'none' ? <p className="season-tag">{words.charts.noSeason}</p> : null}
