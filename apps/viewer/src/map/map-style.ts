@@ -126,8 +126,8 @@ function pavementLayers(colours: MapColours, theme: Theme, overImagery: boolean)
       source: 'pavement',
       paint: {
         'fill-color': ['step', stainedPct, CLEAN[theme], ...steps] as ExpressionSpecification,
-        // Clean pavement lets the picture through; stain stays in sight.
-        'fill-opacity': overImagery ? ['step', stainedPct, 0.12, STAIN_CLASSES[0].fromPct, 0.55] : 1,
+        // A crown must be judged through it: over a picture clean pavement is a breath, stain a tint.
+        'fill-opacity': overImagery ? ['step', stainedPct, 0.06, STAIN_CLASSES[0].fromPct, 0.28] : 1,
       },
     },
     {
@@ -162,7 +162,7 @@ function crownLayers(colours: MapColours, { imagery, treeId, sketchedTree }: Map
       type: 'fill',
       source: 'trees',
       filter: layerFilter('crown-fill', sketchedTree),
-      paint: { 'fill-color': colours.crown, 'fill-opacity': imagery ? 0.08 : ['case', stains, 0.42, 0.18] },
+      paint: { 'fill-color': colours.crown, 'fill-opacity': imagery ? 0 : ['case', stains, 0.42, 0.18] },
     },
     {
       id: 'crown-line',
