@@ -1,7 +1,7 @@
 /** The project's aerial picture beneath the map: shown or not, how bright, how dense. */
 import { useEffect, useState } from 'react';
 import { Label, Slider, SliderOutput, SliderThumb, SliderTrack, ToggleButton } from 'react-aria-components';
-import { percent } from '../language/quantities.ts';
+import { grouped } from '../language/quantities.ts';
 import type { MapLook } from '../map/map-style.ts';
 import { failureInWords, findingInWords, openPicture } from '../session/picture.ts';
 import { useApp, useSession, useWords } from '../session/session.ts';
@@ -71,7 +71,7 @@ function LookSlider({ label, value, min, change }: LookProps) {
   return (
     <Slider className="slider small" minValue={min} maxValue={1} step={0.05} value={value} onChange={change}>
       <Label>{label}</Label>
-      <SliderOutput>{percent(value)}</SliderOutput>
+      <SliderOutput>{`${grouped(100 * value, 0)}\u00a0%`}</SliderOutput>
       <SliderTrack>
         <SliderThumb />
       </SliderTrack>
