@@ -32,6 +32,14 @@ const WORDS = {
   },
 } as const;
 
+const BROKEN = {
+  name: 'project.json',
+  mimeType: 'application/json',
+  buffer: Buffer.from(
+    '{"title":"No layers","season":2026,"layers":{"crowns":"crowns.geojson","pavement":"pavement.geojson"}}',
+  ),
+};
+
 describe.skipIf(chromium === undefined)('every screen', () => {
   let url: string;
   let browser: Browser;
@@ -97,6 +105,10 @@ describe.skipIf(chromium === undefined)('every screen', () => {
       await page.locator('.planned-block summary').first().click();
       await page.locator('.conditions summary').click();
       await judge('plan');
+      // A project whose layers are missing is not drawn but explained.
+      await page.locator('input[type=file][multiple]').setInputFiles(BROKEN);
+      await page.locator('.stopping').waitFor();
+      await judge('stopped');
       expect(faults).toEqual(Object.fromEntries(Object.keys(faults).map((screen) => [screen, []])));
       await context.close();
     },
