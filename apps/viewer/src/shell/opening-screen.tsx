@@ -30,16 +30,18 @@ function StoppingFindings() {
   const findings = useApp((state) => state.stopping);
   const language = useApp((state) => state.preferences.language);
   return (
-    <ul className="stopping" role="alert">
-      {findings.slice(0, 20).map((finding, i) => {
-        const { where, what, remedy } = describeFinding(finding, language);
-        return (
-          // biome-ignore lint/suspicious/noArrayIndexKey: findings have no id and never change their order
-          <li key={i}>
-            <strong>{where}</strong> {what}. {remedy}
-          </li>
-        );
-      })}
-    </ul>
+    <div role="alert">
+      <ul className="stopping">
+        {findings.slice(0, 20).map((finding, i) => {
+          const { where, what, remedy } = describeFinding(finding, language);
+          return (
+            // biome-ignore lint/suspicious/noArrayIndexKey: findings have no id and never change their order
+            <li key={i}>
+              <strong>{where}</strong> {what}. {remedy}
+            </li>
+          );
+        })}
+      </ul>
+    </div>
   );
 }

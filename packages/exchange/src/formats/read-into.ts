@@ -7,7 +7,6 @@ import { type LayerReading, type LayerSource, placeOf } from '../layer-reading.t
 import { type LayerFormat, layerFormat, READABLE_FORMATS } from '../project/layer-format.ts';
 import { takeFlatGeobuf } from './flatgeobuf/read-flatgeobuf.ts';
 import { takeShapefile } from './shapefile/read-shapefile.ts';
-import { takeZip } from './zip/read-zip.ts';
 
 const SNIFFED_BYTES = 4096;
 
@@ -21,7 +20,7 @@ const TAKERS: Readonly<Record<Exclude<LayerFormat, 'csv' | 'geojson' | 'geojsonl
   geoparquet: async (...met) => (await import('./geoparquet/read-geoparquet.ts')).takeGeoParquet(...met),
   kml: async (...met) => (await import('./xml/read-kml.ts')).takeKml(...met),
   gpx: async (...met) => (await import('./xml/read-gpx.ts')).takeGpx(...met),
-  zip: takeZip,
+  zip: async (...met) => (await import('./zip/read-zip.ts')).takeZip(...met),
 };
 
 /**

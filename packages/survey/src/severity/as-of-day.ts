@@ -16,5 +16,10 @@ export function asOfDay(survey: Survey, settings: Settings): string {
 
 /** Empty text for none. */
 function newestOf<T>(records: readonly T[], dayOf: (record: T) => string): string {
-  return records.reduce((newest, record) => (dayOf(record) > newest ? dayOf(record) : newest), '');
+  let newest = '';
+  for (const record of records) {
+    const day = dayOf(record);
+    if (day > newest) newest = day;
+  }
+  return newest;
 }
