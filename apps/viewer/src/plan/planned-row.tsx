@@ -85,30 +85,36 @@ function OfferRow({ offer, isTaken, currency }: OfferProps) {
   const { avoidedM2, cost, crewHours, lastDay, forbidden } = offer;
   const takesStainOff = offer.action !== 'leave' && offer.action !== 'inspect';
   return (
-    <tr data-taken={isTaken || undefined}>
-      <th scope="row">
-        {actionName(offer.action, language)}
-        {isTaken ? <strong> {words.taken}</strong> : null}
-        {lastDay === null ? null : <small> {words.lastDay(lastDay)}</small>}
-        {forbidden.length === 0 ? null : (
-          <ul className="reasons" aria-label={words.forbids}>
-            {forbidden.map((reason) => {
-              const { what, remedy } = describeReason(reason, language);
-              return (
-                <li key={what}>
-                  {what}. <em>{remedy}</em>
-                </li>
-              );
-            })}
-          </ul>
-        )}
-      </th>
-      <td>
-        {takesStainOff ? area(avoidedM2.value, units) : '–'}
-        {takesStainOff ? <small>{rangeText(avoidedM2.range80, units)}</small> : null}
-      </td>
-      <td>{cost === null ? '–' : money(cost, currency)}</td>
-      <td>{crewHours === null ? '–' : grouped(crewHours, 1)}</td>
-    </tr>
+    <>
+      <tr data-taken={isTaken || undefined}>
+        <th scope="row">
+          {actionName(offer.action, language)}
+          {isTaken ? <strong> {words.taken}</strong> : null}
+          {lastDay === null ? null : <small> {words.lastDay(lastDay)}</small>}
+        </th>
+        <td>
+          {takesStainOff ? area(avoidedM2.value, units) : '–'}
+          {takesStainOff ? <small>{rangeText(avoidedM2.range80, units)}</small> : null}
+        </td>
+        <td>{cost === null ? '–' : money(cost, currency)}</td>
+        <td>{crewHours === null ? '–' : grouped(crewHours, 1)}</td>
+      </tr>
+      {forbidden.length === 0 ? null : (
+        <tr className="forbidden">
+          <td colSpan={4}>
+            <ul className="reasons" aria-label={words.forbids}>
+              {forbidden.map((reason) => {
+                const { what, remedy } = describeReason(reason, language);
+                return (
+                  <li key={what}>
+                    {what}. <em>{remedy}</em>
+                  </li>
+                );
+              })}
+            </ul>
+          </td>
+        </tr>
+      )}
+    </>
   );
 }
